@@ -1,0 +1,1 @@
+export type { LoadMix } from './loadMix.ts';

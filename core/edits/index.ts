@@ -1,0 +1,8 @@
+/**
+ * Edits: the only way a yard document changes. An edit lists rows before and after, so that it can be
+ * applied, undone, stored and replayed without knowing what it meant. In: a yard and an edit; out: the next
+ * yard. Out of scope: whether the edit makes sense on the ground (the tools and `core/zones` say that).
+ */
+export { applyEdit, inverseOf } from './applyEdit.ts';
+export { type Change, type Edit, rowsOf, YARD_PARTS, type YardPart, type YardRows } from './edit.ts';
+export { makeEdit, putRow, removeRow } from './makeEdit.ts';

@@ -1,0 +1,1 @@
+export type { Coverage, Pass } from './pass.ts';

@@ -1,0 +1,1 @@
+export type { GroundPlan, JobPlan, PlanRequest, SectionFigures } from './plan.ts';

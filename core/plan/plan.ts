@@ -1,0 +1,51 @@
+import type { Coverage, Pass } from '../passes/index.ts';
+import type { LoadMix } from '../applicators/index.ts';
+import type { CutLine, Section } from '../sections/index.ts';
+import type { ResolvedYard } from '../zones/index.ts';
+import type { SectionPolicy } from '../yard.ts';
+import type { Problem } from '../problems.ts';
+
+/** What a plan is made from, besides the outlines. */
+export interface PlanRequest {
+  readonly loadAreaM2: number;
+  readonly swathM: number;
+  readonly paceMPerS: number;
+  readonly policy: SectionPolicy;
+  /** Compass bearing of the lanes in degrees; null = picked for the least walking. */
+  readonly headingDeg: number | null;
+}
+
+/** From the yard's ground to what is walked. */
+export interface GroundPlan {
+  readonly request: PlanRequest;
+  readonly resolved: ResolvedYard;
+  readonly sections: readonly Section[];
+  readonly cutLines: readonly CutLine[];
+  /** In walking order. */
+  readonly passes: readonly Pass[];
+  readonly coverage: Coverage;
+  readonly sectionFigures: readonly SectionFigures[];
+  readonly onLengthM: number;
+  readonly offLengthM: number;
+  readonly timeS: number;
+  readonly warnings: readonly Problem[];
+}
+
+export interface SectionFigures {
+  readonly sectionId: string;
+  readonly areaM2: number;
+  readonly passes: number;
+  readonly onLengthM: number;
+  readonly offLengthM: number;
+  readonly timeS: number;
+  readonly headingDeg: number;
+}
+
+/** A ground plan and what goes into each load. */
+export interface JobPlan {
+  readonly ground: GroundPlan;
+  /** One mix a section, in the order they are walked. */
+  readonly mixes: readonly LoadMix[];
+  readonly productTotalL: number;
+  readonly carrierTotalL: number;
+}

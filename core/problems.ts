@@ -1,0 +1,92 @@
+import type { YardPoint } from './spaces.ts';
+
+/**
+ * Every expected trouble, as plain data. The words for each are in `problemText.ts`, complete by type.
+ * `where` says which thing and, if it has a place, where on the ground; `facts` carry the numbers and names
+ * the words need.
+ */
+export type Problem =
+  // shape/: the person mends it on the map
+  | ShapeProblem<'shape/self-crossing', { readonly crossing: YardPoint }>
+  | ShapeProblem<'shape/too-few-points', { readonly points: number }>
+  | ShapeProblem<'shape/zero-area', object>
+  | ShapeProblem<'shape/not-finite', object>
+  | ShapeProblem<'shape/cut-out-outside', object>
+  | ShapeProblem<'shape/covered-whole', object>
+  | ShapeProblem<'shape/overlaps', { readonly otherName: string; readonly overlapM2: number }>
+  | ShapeProblem<'shape/too-large', { readonly extentM: number }>
+  // value/: the person mends it at a field
+  | ValueProblem<'value/not-a-number', { readonly typed: string }>
+  | ValueProblem<'value/missing-unit', { readonly typed: string; readonly expected: string }>
+  | ValueProblem<
+      'value/out-of-range',
+      { readonly least: number; readonly most: number; readonly unit: string }
+    >
+  | ValueProblem<'value/not-positive', object>
+  | ValueProblem<'value/no-scale', object>
+  | ValueProblem<'value/rate-over-label', { readonly limitText: string }>
+  | ValueProblem<'value/missing', object>
+  // plan/
+  | PlanProblem<'plan/load-below-one-swath-square', { readonly capacityM2: number; readonly swathM: number }>
+  | PlanProblem<'plan/swath-wider-than-zone', { readonly swathM: number }>
+  | PlanProblem<'plan/nothing-to-treat', object>
+  | PlanProblem<'plan/too-many-sections', { readonly sections: number; readonly most: number }>
+  | PlanProblem<'plan/cancelled', object>
+  // file/: the host found it; the person chooses
+  | FileProblem<'file/not-found', object>
+  | FileProblem<'file/not-a-yard', { readonly found: string }>
+  | FileProblem<'file/newer-version', { readonly fileVersion: number; readonly ourVersion: number }>
+  | FileProblem<'file/damaged', { readonly detail: string }>
+  | FileProblem<'file/locked', object>
+  | FileProblem<'file/read-only', object>
+  | FileProblem<'file/disk-full', object>
+  | FileProblem<'file/exists', object>
+  | FileProblem<'file/too-large', { readonly bytes: number; readonly mostBytes: number }>
+  | FileProblem<'file/unknown-kind', { readonly found: string }>
+  | FileProblem<'file/unreadable', { readonly detail: string }>
+  | FileProblem<'file/no-georeference', object>
+  | FileProblem<'file/unknown-crs', { readonly crs: string }>
+  | FileProblem<
+      'file/coordinates-out-of-range',
+      { readonly feature: string; readonly swappedLikely: boolean }
+    >
+  | FileProblem<'file/broken-ring', { readonly feature: string; readonly detail: string }>
+  | FileProblem<'file/nothing-in-it', object>
+  // host/: the door refused what came through it
+  | HostProblem<'host/bad-request', { readonly detail: string }>
+  | HostProblem<'host/unknown-yard', object>
+  | HostProblem<'host/stale-edit', object>
+  | HostProblem<'host/unreachable', object>;
+
+interface ProblemShape<K extends string, W, F> {
+  readonly kind: K;
+  readonly where: W;
+  readonly facts: F;
+}
+
+/** `at` is the place to show on the map, when there is one. */
+export interface ShapeWhere {
+  readonly outlineId: string;
+  readonly name: string;
+  readonly at?: YardPoint;
+}
+/** `field` is the field's name as the screen and the command say it. */
+export interface FieldWhere {
+  readonly field: string;
+}
+/** `thing` is the zone, section or spigot that cannot be planned. */
+export interface PlanWhere {
+  readonly thing: string;
+}
+export interface FileWhere {
+  readonly fileName: string;
+}
+
+type ShapeProblem<K extends `shape/${string}`, F> = ProblemShape<K, ShapeWhere, F>;
+type ValueProblem<K extends `value/${string}`, F> = ProblemShape<K, FieldWhere, F>;
+type PlanProblem<K extends `plan/${string}`, F> = ProblemShape<K, PlanWhere, F>;
+type FileProblem<K extends `file/${string}`, F> = ProblemShape<K, FileWhere, F>;
+type HostProblem<K extends `host/${string}`, F> = ProblemShape<K, object, F>;
+
+export type ProblemKind = Problem['kind'];
+export type ProblemOf<K extends ProblemKind> = Extract<Problem, { readonly kind: K }>;

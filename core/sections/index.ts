@@ -1,0 +1,1 @@
+export type { CutLine, Section } from './section.ts';

@@ -1,0 +1,1 @@
+export type { ResolvedYard, ResolvedZone, ZoneOverlap } from './resolved.ts';
