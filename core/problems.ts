@@ -24,7 +24,16 @@ export type Problem =
     >
   | ValueProblem<'value/not-positive', object>
   | ValueProblem<'value/no-scale', object>
-  | ValueProblem<'value/rate-over-label', { readonly limitText: string }>
+  | ValueProblem<'value/unknown-unit', { readonly typed: string; readonly expected: string }>
+  | ValueProblem<'value/rate-over-label', { readonly rateLPerM2: number; readonly mostRateLPerM2: number }>
+  | ValueProblem<
+      'value/carrier-under-label',
+      { readonly carrierLPerM2: number; readonly leastCarrierLPerM2: number }
+    >
+  | ValueProblem<
+      'value/carrier-unusual',
+      { readonly carrierLPerM2: number; readonly leastLPerM2: number; readonly mostLPerM2: number }
+    >
   | ValueProblem<'value/missing', object>
   // plan/
   | PlanProblem<'plan/load-below-one-swath-square', { readonly capacityM2: number; readonly swathM: number }>

@@ -1,4 +1,5 @@
 import type { LonLat, PicturePoint, Ring, YardPoint } from './spaces.ts';
+import type { UnitSystem } from './units/index.ts';
 
 /**
  * The yard document: plain, immutable data, everything a person drew or typed and nothing that can be
@@ -26,7 +27,7 @@ export interface YardDetails {
   readonly cornerSigmaM: number | null;
 }
 
-export type UnitSystem = 'us' | 'metric';
+export type { UnitSystem };
 
 /** A placed yard's frame is transverse Mercator on WGS84 with scale 1 at `origin`; a loose one is nowhere on earth. */
 export type YardFrame = { readonly kind: 'placed'; readonly origin: LonLat } | { readonly kind: 'loose' };

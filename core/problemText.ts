@@ -1,0 +1,250 @@
+import type { Problem } from './problems.ts';
+import { Defect } from './result.ts';
+import {
+  formatArea,
+  formatCarrier,
+  formatLength,
+  formatNumber,
+  formatRate,
+  type UnitSystem,
+} from './units/index.ts';
+
+/** What is wrong and what mends it, each one or two whole sentences. */
+export interface ProblemText {
+  readonly what: string;
+  readonly mend: string;
+}
+
+/** The words for a problem, with its numbers in the person's units. Complete by type. */
+export function problemText(problem: Problem, units: UnitSystem): ProblemText {
+  switch (problem.kind) {
+    case 'shape/self-crossing':
+      return say(
+        `The edge of ${problem.where.name} crosses itself.`,
+        'Move a corner so that the edge does not cross; the crossing is marked on the map.',
+      );
+    case 'shape/too-few-points':
+      return say(
+        `${problem.where.name} has ${counted(problem.facts.points, 'corner')}; an outline needs at least 3.`,
+        'Add corners, or remove the outline.',
+      );
+    case 'shape/zero-area':
+      return say(
+        `${problem.where.name} encloses no ground: its corners lie on one line.`,
+        'Move a corner off the line, or remove the outline.',
+      );
+    case 'shape/not-finite':
+      return say(
+        `A corner of ${problem.where.name} has no usable position.`,
+        'Remove that corner and place it again.',
+      );
+    case 'shape/cut-out-outside':
+      return say(
+        `${problem.where.name} lies outside every zone, so it takes nothing away.`,
+        'Move it into a zone, or leave it if it is only drawn for the map.',
+      );
+    case 'shape/covered-whole':
+      return say(
+        `${problem.where.name} is covered whole; nothing of it is left to treat.`,
+        'Make what covers it smaller, or leave the zone out of the job.',
+      );
+    case 'shape/overlaps':
+      return say(
+        `${problem.where.name} and ${problem.facts.otherName} share ${formatArea(problem.facts.overlapM2, units)}; the shared ground counts once.`,
+        'Move the border between them if it should run elsewhere.',
+      );
+    case 'shape/too-large':
+      return say(
+        `${problem.where.name} is ${formatLength(problem.facts.extentM, units)} across, more than a yard can be.`,
+        'Check its scale and its coordinates.',
+      );
+
+    case 'value/not-a-number':
+      return say(
+        `${problem.where.field}: “${problem.facts.typed}” cannot be read as a number.`,
+        'Type a number such as 43.3, with a point before the decimals.',
+      );
+    case 'value/missing-unit':
+      return say(
+        `${problem.where.field}: “${problem.facts.typed}” has no unit.`,
+        `Add the unit, for example ${problem.facts.expected}.`,
+      );
+    case 'value/unknown-unit':
+      return say(
+        `${problem.where.field}: “${problem.facts.typed}” has a unit that does not fit here.`,
+        `Give it in a unit such as ${problem.facts.expected}.`,
+      );
+    case 'value/out-of-range':
+      return say(
+        `${problem.where.field} is out of range.`,
+        `Give a value from ${problem.facts.least} to ${problem.facts.most} ${problem.facts.unit}.`,
+      );
+    case 'value/not-positive':
+      return say(`${problem.where.field} must be more than zero.`, 'Give a value above zero.');
+    case 'value/no-scale':
+      return say(
+        `${problem.where.field} has no scale yet, so nothing on it has a size.`,
+        'Give one known length on the picture first.',
+      );
+    case 'value/rate-over-label':
+      return say(
+        `${problem.where.field}: ${formatRate(problem.facts.rateLPerM2, units)} is over the label limit of ${formatRate(problem.facts.mostRateLPerM2, units)} for one application.`,
+        'Lower the rate to the label limit or below.',
+      );
+    case 'value/carrier-under-label':
+      return say(
+        `${problem.where.field}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is under the ${formatCarrier(problem.facts.leastCarrierLPerM2, units)} the label asks for.`,
+        'Raise the carrier volume: walk slower, or use a larger nozzle and calibrate again.',
+      );
+    case 'value/carrier-unusual':
+      return say(
+        `${problem.where.field}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is outside the usual ${formatCarrier(problem.facts.leastLPerM2, units)} to ${formatCarrier(problem.facts.mostLPerM2, units)}.`,
+        'Check the number and its unit; leave it if the applicator was calibrated to it.',
+      );
+    case 'value/missing':
+      return say(`${problem.where.field} is missing.`, 'Fill it in or choose it.');
+
+    case 'plan/load-below-one-swath-square':
+      return say(
+        `${problem.where.thing}: one load covers only ${formatArea(problem.facts.capacityM2, units)}, less than a square of one swath (${formatLength(problem.facts.swathM, units)}).`,
+        'Check the rate, the carrier volume and the capacity of the applicator.',
+      );
+    case 'plan/swath-wider-than-zone':
+      return say(
+        `${problem.where.thing} is narrower than the swath of ${formatLength(problem.facts.swathM, units)}.`,
+        'Use a narrower swath there, or expect spray outside its edge.',
+      );
+    case 'plan/nothing-to-treat':
+      return say(
+        `${problem.where.thing} has no ground to treat.`,
+        'Outline a zone, or choose zones that are not covered whole.',
+      );
+    case 'plan/too-many-sections':
+      return say(
+        `${problem.where.thing} would need ${counted(problem.facts.sections, 'section')}; at most ${formatNumber(problem.facts.most, 0)} can be planned.`,
+        'Use a larger load, or plan fewer zones in one job.',
+      );
+    case 'plan/cancelled':
+      return say(`Planning of ${problem.where.thing} was stopped.`, 'Start the plan again when ready.');
+
+    case 'file/not-found':
+      return say(
+        `${problem.where.fileName} is not there.`,
+        'Check its name and folder, or choose another file.',
+      );
+    case 'file/not-a-yard':
+      return say(
+        `${problem.where.fileName} is not a yard file: ${problem.facts.found}.`,
+        'Choose a yard file, or start a new yard and bring this file into it.',
+      );
+    case 'file/newer-version':
+      return say(
+        `${problem.where.fileName} was written by a newer Platpace (file version ${problem.facts.fileVersion}; this one reads up to ${problem.facts.ourVersion}). It was left untouched.`,
+        'Open it with the newer Platpace.',
+      );
+    case 'file/damaged':
+      return say(
+        `${problem.where.fileName} is damaged: ${problem.facts.detail}.`,
+        'Keep it as it is and open a copy made earlier.',
+      );
+    case 'file/locked':
+      return say(
+        `${problem.where.fileName} is open in another window or program.`,
+        'Close it there and try again, or open it read only.',
+      );
+    case 'file/read-only':
+      return say(
+        `${problem.where.fileName} cannot be changed: it is open read only.`,
+        'Save a copy somewhere you may write, and work in the copy.',
+      );
+    case 'file/disk-full':
+      return say(
+        `There is no room on the disk to write ${problem.where.fileName}. What was saved before is intact.`,
+        'Free some space and make the change again.',
+      );
+    case 'file/exists':
+      return say(
+        `${problem.where.fileName} is there already and was not overwritten.`,
+        'Choose another name.',
+      );
+    case 'file/too-large':
+      return say(
+        `${problem.where.fileName} has ${megabytes(problem.facts.bytes)}; at most ${megabytes(problem.facts.mostBytes)} can be read.`,
+        'Cut it down to the yard, or save it at a lower resolution.',
+      );
+    case 'file/unknown-kind':
+      return say(
+        `${problem.where.fileName} holds something Platpace does not read: ${problem.facts.found}.`,
+        'Save it as PNG, JPEG, WebP, GeoTIFF or GeoJSON and bring that in.',
+      );
+    case 'file/unreadable':
+      return say(
+        `${problem.where.fileName} cannot be read: ${problem.facts.detail}.`,
+        'Check that the file is whole, or save it again where it came from.',
+      );
+    case 'file/no-georeference':
+      return say(
+        `${problem.where.fileName} does not say where on earth it is.`,
+        'Bring it in as a plain picture and give one known length on it.',
+      );
+    case 'file/unknown-crs':
+      return say(
+        `${problem.where.fileName} uses a coordinate system Platpace does not know: ${problem.facts.crs}.`,
+        'Save it in WGS84 or UTM where it came from, and bring that in.',
+      );
+    case 'file/coordinates-out-of-range':
+      return say(
+        `${problem.where.fileName}: the coordinates of ${problem.facts.feature} are not on earth.`,
+        problem.facts.swappedLikely
+          ? 'Latitude and longitude look swapped; longitude comes first in GeoJSON.'
+          : 'Save the file in longitude and latitude (WGS84).',
+      );
+    case 'file/broken-ring':
+      return say(
+        `${problem.where.fileName}: the outline of ${problem.facts.feature} is broken: ${problem.facts.detail}.`,
+        'Mend that outline where the file came from.',
+      );
+    case 'file/nothing-in-it':
+      return say(
+        `${problem.where.fileName} has nothing in it that can be used.`,
+        'Choose a file with outlines or a picture in it.',
+      );
+
+    case 'host/bad-request':
+      return say(
+        `The request was refused: ${problem.facts.detail}.`,
+        'Reload the window; nothing saved is lost. If it happens again, report it.',
+      );
+    case 'host/unknown-yard':
+      return say('This yard is not open any more.', 'Open the yard file again.');
+    case 'host/stale-edit':
+      return say(
+        'The yard was changed elsewhere since this window last read it, so the change was not made.',
+        'Open the yard again and repeat the change.',
+      );
+    case 'host/unreachable':
+      return say(
+        'The part of Platpace that keeps your files does not answer.',
+        'Start Platpace again; everything saved is on disk.',
+      );
+    default:
+      return unsaid(problem);
+  }
+}
+
+function say(what: string, mend: string): ProblemText {
+  return { what, mend };
+}
+
+/** Reached only by a kind the type does not know; a new kind without words does not compile. */
+function unsaid(problem: never): never {
+  throw new Defect(`no words for ${JSON.stringify(problem)}`);
+}
+
+function counted(count: number, noun: string): string {
+  return `${formatNumber(count, 0)} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+function megabytes(bytes: number): string {
+  return `${formatNumber(bytes / 1_000_000, 1)} MB`;
+}

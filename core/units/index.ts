@@ -1,0 +1,77 @@
+/**
+ * Units: branded quantities, exact conversion constants, reading what a person types and the only number
+ * formatting there is. In: SI numbers or typed text; out: text in the person's units or a branded SI number.
+ * Method: tables of exact factors; a fixed English number format (comma between thousands, point before the
+ * decimals) that no locale changes. Out of scope: what a value means, and whether a label allows it.
+ */
+export {
+  type Degrees,
+  degrees,
+  type Kilograms,
+  kilograms,
+  type Litres,
+  type LitresPerM2,
+  litres,
+  litresPerM2,
+  type Metres,
+  type MetresPerSecond,
+  metres,
+  metresPerSecond,
+  type Seconds,
+  type SquareMetres,
+  seconds,
+  squareMetres,
+  totalL,
+} from './brands.ts';
+export {
+  ACRE_M2,
+  CUP_L,
+  FLUID_OUNCE_L,
+  FOOT_M,
+  GALLON_L,
+  HECTARE_M2,
+  INCH_M,
+  OUNCE_KG,
+  PINT_L,
+  POUND_KG,
+  QUART_L,
+  SQUARE_FOOT_M2,
+  SQUARE_YARD_M2,
+  SURVEY_ACRE_M2,
+  SURVEY_FOOT_M,
+  TABLESPOON_L,
+  TEASPOON_L,
+  THOUSAND_FT2_M2,
+  YARD_M,
+} from './constants.ts';
+export type { Figure } from './figure.ts';
+export {
+  carrierFigure,
+  carrierUnitFor,
+  formatCarrier,
+  formatRate,
+  formatSpeed,
+  formatTime,
+  formatVolume,
+  rateFigure,
+  type ShownVolumeUnit,
+  speedFigure,
+  volumeFigure,
+  volumeStepL,
+  volumeUnitFor,
+} from './formatAmounts.ts';
+export {
+  areaFigure,
+  formatAngle,
+  formatArea,
+  formatAreaBoth,
+  formatAreaSigma,
+  formatLength,
+  formatPercent,
+  formatRatio,
+  formatTape,
+  lengthFigure,
+} from './formatGround.ts';
+export { formatNumber, formatSignificant } from './formatNumber.ts';
+export type { UnitSystem } from './unitSystem.ts';
+export type { AreaUnit, LengthUnit, RateUnit, SpeedUnit, VolumeUnit } from './unitTables.ts';

@@ -1,0 +1,2 @@
+/** The units a person reads and types. Inside, everything is SI. */
+export type UnitSystem = 'us' | 'metric';

@@ -1,0 +1,149 @@
+import { describe, expect, test } from 'vitest';
+import { problemText } from '../../core/problemText.ts';
+import type { Problem, ProblemKind, ProblemOf } from '../../core/problems.ts';
+
+const SHAPE = { outlineId: 'o1', name: 'Back lawn' };
+const FIELD = { field: 'Load area' };
+const PLAN = { thing: 'Side strip' };
+const FILE = { fileName: 'oak-street.gpkg' };
+
+/** One problem of every kind; a kind added to the union and not here does not compile. */
+const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
+  'shape/self-crossing': {
+    kind: 'shape/self-crossing',
+    where: SHAPE,
+    facts: { crossing: { xM: 1, yM: 2 } },
+  },
+  'shape/too-few-points': { kind: 'shape/too-few-points', where: SHAPE, facts: { points: 2 } },
+  'shape/zero-area': { kind: 'shape/zero-area', where: SHAPE, facts: {} },
+  'shape/not-finite': { kind: 'shape/not-finite', where: SHAPE, facts: {} },
+  'shape/cut-out-outside': { kind: 'shape/cut-out-outside', where: SHAPE, facts: {} },
+  'shape/covered-whole': { kind: 'shape/covered-whole', where: SHAPE, facts: {} },
+  'shape/overlaps': {
+    kind: 'shape/overlaps',
+    where: SHAPE,
+    facts: { otherName: 'Front lawn', overlapM2: 9.290304 },
+  },
+  'shape/too-large': { kind: 'shape/too-large', where: SHAPE, facts: { extentM: 304_800 } },
+  'value/not-a-number': { kind: 'value/not-a-number', where: FIELD, facts: { typed: 'twelve' } },
+  'value/missing-unit': {
+    kind: 'value/missing-unit',
+    where: FIELD,
+    facts: { typed: '12', expected: '100 m²' },
+  },
+  'value/unknown-unit': {
+    kind: 'value/unknown-unit',
+    where: FIELD,
+    facts: { typed: '12 kg', expected: '100 m²' },
+  },
+  'value/out-of-range': {
+    kind: 'value/out-of-range',
+    where: FIELD,
+    facts: { least: -360, most: 360, unit: '°' },
+  },
+  'value/not-positive': { kind: 'value/not-positive', where: FIELD, facts: {} },
+  'value/no-scale': { kind: 'value/no-scale', where: FIELD, facts: {} },
+  'value/rate-over-label': {
+    kind: 'value/rate-over-label',
+    where: FIELD,
+    facts: { rateLPerM2: 0.002, mostRateLPerM2: 0.001 },
+  },
+  'value/carrier-under-label': {
+    kind: 'value/carrier-under-label',
+    where: FIELD,
+    facts: { carrierLPerM2: 0.01, leastCarrierLPerM2: 0.04 },
+  },
+  'value/carrier-unusual': {
+    kind: 'value/carrier-unusual',
+    where: FIELD,
+    facts: { carrierLPerM2: 3, leastLPerM2: 0.004, mostLPerM2: 0.2 },
+  },
+  'value/missing': { kind: 'value/missing', where: FIELD, facts: {} },
+  'plan/load-below-one-swath-square': {
+    kind: 'plan/load-below-one-swath-square',
+    where: PLAN,
+    facts: { capacityM2: 0.5, swathM: 1.8 },
+  },
+  'plan/swath-wider-than-zone': { kind: 'plan/swath-wider-than-zone', where: PLAN, facts: { swathM: 1.8 } },
+  'plan/nothing-to-treat': { kind: 'plan/nothing-to-treat', where: PLAN, facts: {} },
+  'plan/too-many-sections': {
+    kind: 'plan/too-many-sections',
+    where: PLAN,
+    facts: { sections: 900, most: 500 },
+  },
+  'plan/cancelled': { kind: 'plan/cancelled', where: PLAN, facts: {} },
+  'file/not-found': { kind: 'file/not-found', where: FILE, facts: {} },
+  'file/not-a-yard': { kind: 'file/not-a-yard', where: FILE, facts: { found: 'a PNG picture' } },
+  'file/newer-version': { kind: 'file/newer-version', where: FILE, facts: { fileVersion: 9, ourVersion: 1 } },
+  'file/damaged': { kind: 'file/damaged', where: FILE, facts: { detail: 'page 3 is torn' } },
+  'file/locked': { kind: 'file/locked', where: FILE, facts: {} },
+  'file/read-only': { kind: 'file/read-only', where: FILE, facts: {} },
+  'file/disk-full': { kind: 'file/disk-full', where: FILE, facts: {} },
+  'file/exists': { kind: 'file/exists', where: FILE, facts: {} },
+  'file/too-large': { kind: 'file/too-large', where: FILE, facts: { bytes: 3e9, mostBytes: 5e8 } },
+  'file/unknown-kind': { kind: 'file/unknown-kind', where: FILE, facts: { found: 'a spreadsheet' } },
+  'file/unreadable': { kind: 'file/unreadable', where: FILE, facts: { detail: 'it ends early' } },
+  'file/no-georeference': { kind: 'file/no-georeference', where: FILE, facts: {} },
+  'file/unknown-crs': { kind: 'file/unknown-crs', where: FILE, facts: { crs: 'EPSG:999999' } },
+  'file/coordinates-out-of-range': {
+    kind: 'file/coordinates-out-of-range',
+    where: FILE,
+    facts: { feature: 'feature 4', swappedLikely: true },
+  },
+  'file/broken-ring': {
+    kind: 'file/broken-ring',
+    where: FILE,
+    facts: { feature: 'feature 4', detail: 'it is not closed' },
+  },
+  'file/nothing-in-it': { kind: 'file/nothing-in-it', where: FILE, facts: {} },
+  'host/bad-request': { kind: 'host/bad-request', where: {}, facts: { detail: 'no path' } },
+  'host/unknown-yard': { kind: 'host/unknown-yard', where: {}, facts: {} },
+  'host/stale-edit': { kind: 'host/stale-edit', where: {}, facts: {} },
+  'host/unreachable': { kind: 'host/unreachable', where: {}, facts: {} },
+};
+const ALL: readonly Problem[] = Object.values(EVERY);
+
+/** Every name and text a problem carries that the person must find again in the words. */
+function namesIn(problem: Problem): string[] {
+  const { outlineId: _, ...where } = { outlineId: '', ...problem.where };
+  return [...Object.values(where), ...Object.values(problem.facts)].filter(
+    (value): value is string => typeof value === 'string',
+  );
+}
+
+describe('the words for a problem', () => {
+  test.each(ALL)('$kind: what and mend are whole sentences without exclamation', (problem) => {
+    for (const units of ['us', 'metric'] as const) {
+      const { what, mend } = problemText(problem, units);
+      for (const words of [what, mend]) {
+        expect(words).toMatch(/^[A-Z“a-z].*\.$/);
+        expect(words).not.toMatch(/!|undefined|NaN|\[object/);
+      }
+      expect(mend).toMatch(/^[A-Z]/);
+    }
+  });
+
+  test.each(ALL)('$kind: name the thing, the field or the file, and what was found there', (problem) => {
+    const { what, mend } = problemText(problem, 'us');
+    for (const name of namesIn(problem)) expect(`${what} ${mend}`).toContain(name);
+  });
+
+  test('carry numbers in the units of the person', () => {
+    expect(problemText(EVERY['shape/overlaps'], 'us').what).toContain('100 ft²'); // 9.290304 m² = 100 × 0.3048²
+    expect(problemText(EVERY['shape/overlaps'], 'metric').what).toContain('9.3 m²'); // 9.290304 to one decimal
+    expect(problemText(EVERY['file/too-large'], 'us').what).toContain('3,000.0 MB'); // 3e9 bytes / 1e6
+  });
+
+  test('say that latitude and longitude are swapped only where that is likely', () => {
+    const swapped = EVERY['file/coordinates-out-of-range'];
+    const lost = { ...swapped, facts: { ...swapped.facts, swappedLikely: false } };
+    expect(problemText(swapped, 'us').mend).toContain('swapped');
+    expect(problemText(lost, 'us').mend).not.toContain('swapped');
+  });
+
+  test('a kind without words is a defect, not a blank line', () => {
+    expect(() => problemText({ kind: 'shape/unheard-of' } as unknown as Problem, 'us')).toThrow(
+      'no words for',
+    );
+  });
+});
