@@ -64,6 +64,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${problem.where.field}: “${problem.facts.typed}” cannot be read as a number.`,
         'Type a number such as 43.3, with a point before the decimals.',
       );
+    case 'value/not-a-date':
+      return say(
+        `${problem.where.field}: “${problem.facts.typed}” is not a date.`,
+        'Type the year, month and day, such as 2026-05-12.',
+      );
     case 'value/missing-unit':
       return say(
         `${problem.where.field}: “${problem.facts.typed}” has no unit.`,

@@ -1,13 +1,7 @@
 import { GALLON_L } from './constants.ts';
 import { type Figure, joined } from './figure.ts';
 import { formatNumber, formatSignificant } from './formatNumber.ts';
-import {
-  RATE_UNITS,
-  type RateUnit,
-  SPEED_UNITS,
-  type SpeedUnit,
-  VOLUME_UNITS,
-} from './unitTables.ts';
+import { RATE_UNITS, type RateUnit, SPEED_UNITS, type SpeedUnit, VOLUME_UNITS } from './unitTables.ts';
 import type { UnitSystem } from './unitSystem.ts';
 
 /** Decimals printed for each unit a volume is shown in: what the usual cup, jug and tank marks can be read to. */

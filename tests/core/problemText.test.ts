@@ -26,6 +26,7 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   },
   'shape/too-large': { kind: 'shape/too-large', where: SHAPE, facts: { extentM: 304_800 } },
   'value/not-a-number': { kind: 'value/not-a-number', where: FIELD, facts: { typed: 'twelve' } },
+  'value/not-a-date': { kind: 'value/not-a-date', where: FIELD, facts: { typed: 'May' } },
   'value/missing-unit': {
     kind: 'value/missing-unit',
     where: FIELD,
