@@ -1,0 +1,147 @@
+import type { Edit } from '../../core/edits/index.ts';
+import type { Problem } from '../../core/problems.ts';
+import type { Ring, YardPoint } from '../../core/spaces.ts';
+import type { MarkKind, Outline, OutlineKind, UnitSystem, Yard } from '../../core/yard.ts';
+import type { Snap } from './snap.ts';
+
+/** What the person has picked out; the same pick is shown orange on the sketch and in the columns. */
+export type Selection = {
+  readonly kind: 'outline' | 'mark' | 'picture' | 'section';
+  readonly id: string;
+} | null;
+
+/** What can be taken in hand. */
+export type Tool =
+  | { readonly kind: 'select' }
+  | { readonly kind: 'trace'; readonly outlineKind: OutlineKind }
+  | { readonly kind: 'place-mark'; readonly markKind: MarkKind }
+  | { readonly kind: 'scale-picture'; readonly pictureId: string };
+
+export type DrawingState = SelectState | TraceState | PlaceMarkState | ReshapeState | ScalePictureState;
+
+/** Corners of an outline that was left before it closed. Nothing drawn is lost: Backspace takes it up again. */
+export interface SetAside {
+  readonly outlineKind: OutlineKind;
+  readonly corners: Ring;
+}
+
+interface Common {
+  readonly setAside: SetAside | null;
+  /** What stands in the way of the last thing tried; cleared by the next input that changes anything. */
+  readonly problem: Problem | null;
+}
+
+/** Nothing in hand: a click picks an outline or a mark. */
+export interface SelectState extends Common {
+  readonly kind: 'select';
+  /** A mark held by the pointer or chosen for the arrow keys, and where it has got to. */
+  readonly mark: { readonly id: string; readonly to: YardPoint | null; readonly held: boolean } | null;
+}
+
+/** An outline is being traced, corner by corner. */
+export interface TraceState extends Common {
+  readonly kind: 'trace';
+  readonly outlineKind: OutlineKind;
+  readonly corners: Ring;
+  /** Where the next corner would go: the pointer, snapped; null while the pointer is away. */
+  readonly aim: Snap | null;
+}
+
+export interface PlaceMarkState extends Common {
+  readonly kind: 'place-mark';
+  readonly markKind: MarkKind;
+  readonly aim: Snap | null;
+}
+
+/** Ring 0 is the outer ring, 1… the holes. `edge` n runs from corner n to the next. */
+export interface Handle {
+  readonly of: 'corner' | 'edge';
+  readonly ring: number;
+  readonly at: number;
+}
+
+/** `of` is the outline the draft was made from; when the yard holds another by now, the draft is void. */
+export interface Draft {
+  readonly of: Outline;
+  readonly rings: readonly Ring[];
+  /** For the edit it becomes: "move a corner of Back lawn". */
+  readonly label: string;
+}
+
+/** The selected outline with its corners open to the hand. */
+export interface ReshapeState extends Common {
+  readonly kind: 'reshape';
+  readonly outlineId: string;
+  /** Under the pointer. */
+  readonly hover: Handle | null;
+  /** Chosen for the keyboard and typed values; always a corner. */
+  readonly chosen: Handle | null;
+  readonly held: boolean;
+  /** What has been moved and is not yet in the yard: a drag, a run of arrow keys, a crossing to mend. */
+  readonly draft: Draft | null;
+  readonly snap: Snap | null;
+}
+
+/** Two ends of a known length are pointed out on a picture, then the length is typed. */
+export interface ScalePictureState extends Common {
+  readonly kind: 'scale-picture';
+  readonly pictureId: string;
+  readonly from: YardPoint | null;
+  readonly to: YardPoint | null;
+  readonly aim: YardPoint | null;
+}
+
+/** `reachM` is the snapping and grabbing distance: some pixels, as metres at this zoom. `free` = do not snap. */
+export interface Pointing {
+  readonly at: YardPoint;
+  readonly reachM: number;
+  readonly free: boolean;
+}
+
+export type DrawingInput =
+  /** A tool is taken; whatever was under way is put aside. */
+  | { readonly kind: 'take'; readonly tool: Tool }
+  /** Something was picked out elsewhere (in the columns, by Tab). */
+  | { readonly kind: 'choose'; readonly selection: Selection }
+  | ({ readonly kind: 'move' } & Pointing)
+  | { readonly kind: 'leave' }
+  /** The pointer went down on a handle (see `handleAt`) and holds it. */
+  | ({ readonly kind: 'press' } & Pointing)
+  | { readonly kind: 'release' }
+  | ({ readonly kind: 'click' } & Pointing)
+  /** Enter at the foot line, with what stands in it; '' when nothing does. */
+  | { readonly kind: 'typed'; readonly text: string }
+  /** An arrow key: one step of `stepM` east or north; while the pointer is away it moves the crosshair from `from`. */
+  | {
+      readonly kind: 'arrow';
+      readonly eastM: number;
+      readonly northM: number;
+      readonly from: YardPoint;
+    }
+  /** All arrow keys were let go: what they moved becomes one edit. */
+  | { readonly kind: 'arrows-let-go' }
+  | { readonly kind: 'next-corner' }
+  | { readonly kind: 'previous-corner' }
+  /** Space: the same as a click where the crosshair stands. */
+  | { readonly kind: 'place' }
+  | { readonly kind: 'back' }
+  | { readonly kind: 'remove' }
+  | { readonly kind: 'escape' }
+  /** The window lost the hand: focus went, the touch was taken away, the yard changed underneath. */
+  | { readonly kind: 'interrupted' };
+
+export interface DrawingContext {
+  readonly yard: Yard;
+  readonly units: UnitSystem;
+  /** false on a page that only shows the yard, or when the file is read only: nothing then makes an edit. */
+  readonly mayEdit: boolean;
+  /** The one source of new ids, so that a step stays a function of what it is given. */
+  readonly makeId: () => string;
+}
+
+/** `select` undefined = the selection stays as it is. */
+export interface Step {
+  readonly state: DrawingState;
+  readonly edits: readonly Edit[];
+  readonly select?: Selection;
+}

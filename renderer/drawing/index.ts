@@ -1,0 +1,65 @@
+/**
+ * Drawing: what a hand does on the sketch, as small state machines. In: where the pointer is in yard metres,
+ * keys, typed values; out: the next state, edits of the yard, and what to show meanwhile. Pure: no DOM, no
+ * map, ids handed in. Out of scope: how it looks (`renderer/map`), whether zones overlap (`core/zones`).
+ *
+ * Transitions. `take` goes from any state to the tool's first state and puts an open trace aside; `interrupted`
+ * lets go of what is held and makes no edit.
+ *
+ * | state         | input                        | next                | edit                        |
+ * | ------------- | ---------------------------- | ------------------- | --------------------------- |
+ * | select        | click/choose an outline      | reshape             |                             |
+ * | select        | click/choose a mark          | select, mark chosen |                             |
+ * | select        | press, move, release on mark | select              | move the mark               |
+ * | select        | arrow …, arrows-let-go       | select              | move the mark               |
+ * | select        | remove                       | select              | remove the mark             |
+ * | trace         | click, place, typed corner   | trace, one more     |                             |
+ * | trace         | click on the first corner,   | reshape the new one | trace the outline           |
+ * |               | or Enter with nothing typed  |                     |                             |
+ * | trace         | the same, but it crosses     | trace, problem      |                             |
+ * | trace         | back                         | trace, one fewer;   |                             |
+ * |               |                              | with none, takes up |                             |
+ * |               |                              | what was put aside  |                             |
+ * | trace         | escape                       | trace, put aside;   |                             |
+ * |               |                              | with none, select   |                             |
+ * | place-mark    | click, place, typed place    | select, mark chosen | place the mark              |
+ * | place-mark    | escape                       | select              |                             |
+ * | reshape       | press a corner, move, release| reshape             | move a corner               |
+ * | reshape       | press an edge, move, release | reshape             | add a corner                |
+ * | reshape       | arrow …, arrows-let-go       | reshape             | move a corner, or the whole |
+ * | reshape       | typed place of the chosen    | reshape             | move a corner               |
+ * | reshape       | typed move, none chosen      | reshape             | move the whole              |
+ * | reshape       | any of these, but it crosses | reshape, draft kept |                             |
+ * | reshape       | remove/back, a corner chosen | reshape             | remove a corner             |
+ * | reshape       | remove, none chosen          | select              | remove the outline          |
+ * | reshape       | Enter with nothing typed     | trace the same kind |                             |
+ * | reshape       | escape                       | drops the draft,    |                             |
+ * |               |                              | then the choice,    |                             |
+ * |               |                              | then select         |                             |
+ * | scale-picture | click, click                 | both ends set       |                             |
+ * | scale-picture | typed length                 | select              | scale the picture and all   |
+ * |               |                              |                     | traced over it              |
+ * | scale-picture | back, escape                 | one end fewer, …    |                             |
+ */
+export type {
+  Draft,
+  DrawingContext,
+  DrawingInput,
+  DrawingState,
+  Handle,
+  Pointing,
+  ReshapeState,
+  Selection,
+  SetAside,
+  Step,
+  Tool,
+} from './drawing.ts';
+export { MARK_WORDS, nextName, OUTLINE_WORDS } from './names.ts';
+export { handlePlace, pickAt } from './pick.ts';
+export { pictureCorners, yardToPicture } from './pictureCorners.ts';
+export { alongBearing, bearingDegOf, distanceM, middle } from './plane.ts';
+export { type Dimension, type Preview, previewOf, type Reshaping } from './previewOf.ts';
+export { inverseOfProjective, pictureToQuad, type Projective, projected, type Quad } from './projective.ts';
+export { type Prompt, promptOf } from './promptOf.ts';
+export type { Snap, SnapTo } from './snap.ts';
+export { AT_REST, canGrab, step } from './step.ts';

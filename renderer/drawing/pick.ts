@@ -1,0 +1,73 @@
+import { ringBounds } from '../../core/kernel/index.ts';
+import type { Ring, YardPoint } from '../../core/spaces.ts';
+import type { Outline, Yard } from '../../core/yard.ts';
+import type { Handle, Selection } from './drawing.ts';
+import { cornerAfter, distanceM, middle, nearestOnEdge, ringHolds } from './plane.ts';
+
+/** What a click means: the nearest mark in reach, else the smallest outline it falls in, else an edge in reach. */
+export function pickAt(yard: Yard, at: YardPoint, reachM: number): Selection {
+  const mark = nearestBy(yard.marks, (m) => distanceM(m.at, at), reachM);
+  if (mark !== undefined) return { kind: 'mark', id: mark.id };
+  const holding = yard.outlines
+    .filter((outline) => holds(outline, at))
+    .sort((a, b) => boxM2(a.outer) - boxM2(b.outer));
+  if (holding[0] !== undefined) return { kind: 'outline', id: holding[0].id };
+  const edged = nearestBy(yard.outlines, (outline) => edgeDistanceM(outline.outer, at), reachM);
+  return edged === undefined ? null : { kind: 'outline', id: edged.id };
+}
+
+/** The corner or, failing that, the middle of an edge within reach. */
+export function handleNear(rings: readonly Ring[], at: YardPoint, reachM: number): Handle | undefined {
+  const corners: Handle[] = [];
+  const edges: Handle[] = [];
+  for (const [ring, points] of rings.entries()) {
+    for (const index of points.keys()) {
+      corners.push({ of: 'corner', ring, at: index });
+      edges.push({ of: 'edge', ring, at: index });
+    }
+  }
+  const farM = (handle: Handle): number => {
+    const place = handlePlace(rings, handle);
+    return place === undefined ? Number.POSITIVE_INFINITY : distanceM(place, at);
+  };
+  return nearestBy(corners, farM, reachM) ?? nearestBy(edges, farM, reachM * 0.8);
+}
+
+/** Where a handle is drawn: on its corner, or in the middle of its edge. */
+export function handlePlace(rings: readonly Ring[], handle: Handle): YardPoint | undefined {
+  const ring = rings[handle.ring];
+  const corner = ring?.[handle.at];
+  if (ring === undefined || corner === undefined || handle.of === 'corner') return corner;
+  const after = cornerAfter(ring, handle.at);
+  return after === undefined ? undefined : middle(corner, after);
+}
+
+function holds(outline: Outline, at: YardPoint): boolean {
+  return ringHolds(outline.outer, at) && !outline.holes.some((hole) => ringHolds(hole, at));
+}
+
+/** Only to put the small before the large; nobody is shown this. */
+function boxM2(ring: Ring): number {
+  const box = ringBounds(ring);
+  return (box.maxXM - box.minXM) * (box.maxYM - box.minYM);
+}
+
+function edgeDistanceM(ring: Ring, at: YardPoint): number {
+  return ring.reduce((least, from, i) => {
+    const to = cornerAfter(ring, i) ?? from;
+    return Math.min(least, distanceM(nearestOnEdge(from, to, at), at));
+  }, Number.POSITIVE_INFINITY);
+}
+
+function nearestBy<T>(items: readonly T[], farM: (item: T) => number, reachM: number): T | undefined {
+  let best: T | undefined;
+  let bestM = reachM;
+  for (const item of items) {
+    const far = farM(item);
+    if (far < bestM || (far === bestM && best === undefined)) {
+      best = item;
+      bestM = far;
+    }
+  }
+  return best;
+}

@@ -1,0 +1,162 @@
+import { applyEdit, makeEdit, putRow } from '../../core/edits/index.ts';
+import { checkRing, findCrossing, regionAreaM2 } from '../../core/kernel/index.ts';
+import type { Ring, YardPoint } from '../../core/spaces.ts';
+import type { OutlineKind, Yard } from '../../core/yard.ts';
+import type {
+  DrawingContext,
+  DrawingState,
+  Handle,
+  ReshapeState,
+  ScalePictureState,
+  SelectState,
+  TraceState,
+} from './drawing.ts';
+import { withRings } from './outlineEdits.ts';
+import { cornerAfter, cornerBefore, distanceM } from './plane.ts';
+import type { Snap } from './snap.ts';
+import { ringsOf } from './states/rings.ts';
+
+/** A measured line to be written beside its edge. */
+export interface Dimension {
+  readonly from: YardPoint;
+  readonly to: YardPoint;
+  readonly lengthM: number;
+}
+
+/** What the hand is doing, ready to be drawn; `yard` is the yard as it would stand if the hand let go now. */
+export interface Preview {
+  readonly yard: Yard;
+  /** The outline being traced, open until it closes. */
+  readonly traced: { readonly kind: OutlineKind; readonly corners: Ring } | null;
+  /** From the last corner to where the next would go, and the way back that would close it. */
+  readonly rubber: readonly YardPoint[];
+  readonly closing: readonly YardPoint[];
+  /** Rings that cannot stand as they are, drawn as such and not part of `yard`. */
+  readonly broken: readonly Ring[];
+  readonly crossing: YardPoint | null;
+  readonly dimensions: readonly Dimension[];
+  /** Area of what is in hand; null while it has none. */
+  readonly areaM2: number | null;
+  readonly aim: Snap | null;
+  readonly reshaping: Reshaping | null;
+  readonly pointedLength: readonly YardPoint[];
+}
+
+export interface Reshaping {
+  readonly outlineId: string;
+  readonly rings: readonly Ring[];
+  readonly hover: Handle | null;
+  readonly chosen: Handle | null;
+}
+
+/** What to draw for a state. The yard comes back as the very same object when the hand changes nothing in it. */
+export function previewOf(state: DrawingState, context: DrawingContext): Preview {
+  switch (state.kind) {
+    case 'select':
+      return { ...plain(context.yard), yard: withMark(state, context.yard) };
+    case 'trace':
+      return tracePreview(state, context);
+    case 'place-mark':
+      return { ...plain(context.yard), aim: state.aim };
+    case 'reshape':
+      return reshapePreview(state, context);
+    case 'scale-picture':
+      return { ...plain(context.yard), ...scalePreview(state) };
+  }
+}
+
+function plain(yard: Yard): Preview {
+  return {
+    yard,
+    traced: null,
+    rubber: [],
+    closing: [],
+    broken: [],
+    crossing: null,
+    dimensions: [],
+    areaM2: null,
+    aim: null,
+    reshaping: null,
+    pointedLength: [],
+  };
+}
+
+function withMark(state: SelectState, yard: Yard): Yard {
+  const to = state.mark?.to;
+  const mark = yard.marks.find(({ id }) => id === state.mark?.id);
+  return mark && to ? applyEdit(yard, makeEdit('', putRow(yard, 'marks', { ...mark, at: to }))) : yard;
+}
+
+function tracePreview(state: TraceState, context: DrawingContext): Preview {
+  const { corners, aim, outlineKind } = state;
+  const first = corners[0];
+  const last = corners[corners.length - 1];
+  const next = aim !== null && aim.to !== 'first-corner' ? [aim.at] : [];
+  const shape = last === undefined ? [] : [...corners, ...next];
+  const end = shape[shape.length - 1];
+  // A crossing counts once the person tried to close; while the pointer roams it would only flicker.
+  const crossing = state.problem?.kind === 'shape/self-crossing' ? (findCrossing(corners) ?? null) : null;
+  return {
+    ...plain(context.yard),
+    traced: { kind: outlineKind, corners },
+    rubber: last && aim ? [last, aim.at] : [],
+    closing: first && end && shape.length >= 3 ? [end, first] : [],
+    broken: crossing ? [corners] : [],
+    crossing,
+    dimensions: shape.slice(1).map((to, i) => dimension(shape[i] ?? to, to)),
+    areaM2: shape.length >= 3 && findCrossing(shape) === undefined ? areaM2Of([shape]) : null,
+    aim,
+  };
+}
+
+function reshapePreview(state: ReshapeState, context: DrawingContext): Preview {
+  const outline = context.yard.outlines.find(({ id }) => id === state.outlineId);
+  if (outline === undefined) return plain(context.yard);
+  const draft = state.draft?.of === outline ? state.draft : null;
+  const rings = draft?.rings ?? ringsOf(outline);
+  const bad =
+    draft === null ? undefined : rings.find((ring) => !checkRing(ring, outline.id, outline.name).ok);
+  const yard =
+    draft === null || bad !== undefined
+      ? context.yard
+      : applyEdit(context.yard, makeEdit('', putRow(context.yard, 'outlines', withRings(outline, rings))));
+  return {
+    ...plain(context.yard),
+    yard,
+    broken: bad === undefined ? [] : rings,
+    crossing: (bad && findCrossing(bad)) ?? null,
+    dimensions: dimensionsAt(rings, state.hover ?? state.chosen),
+    areaM2: bad === undefined ? areaM2Of(rings) : null,
+    aim: state.held ? state.snap : null,
+    reshaping: { outlineId: outline.id, rings, hover: state.hover, chosen: state.chosen },
+  };
+}
+
+function scalePreview(state: ScalePictureState): Partial<Preview> {
+  const { from, to, aim } = state;
+  const end = to ?? aim;
+  return {
+    aim: aim && to === null ? { at: aim, to: 'nothing', words: '' } : null,
+    pointedLength: from === null ? [] : end === null ? [from] : [from, end],
+  };
+}
+
+/** The edge itself for an edge, both edges that meet for a corner. */
+function dimensionsAt(rings: readonly Ring[], handle: Handle | null): readonly Dimension[] {
+  const ring = handle === null ? undefined : rings[handle.ring];
+  const corner = ring?.[handle?.at ?? 0];
+  if (handle === null || ring === undefined || corner === undefined) return [];
+  const after = cornerAfter(ring, handle.at);
+  const before = cornerBefore(ring, handle.at);
+  const onward = after ? [dimension(corner, after)] : [];
+  return handle.of === 'edge' || before === undefined ? onward : [dimension(before, corner), ...onward];
+}
+
+function dimension(from: YardPoint, to: YardPoint): Dimension {
+  return { from, to, lengthM: distanceM(from, to) };
+}
+
+function areaM2Of(rings: readonly Ring[]): number {
+  const [outer = [], ...holes] = rings;
+  return Math.abs(regionAreaM2({ outer, holes }));
+}

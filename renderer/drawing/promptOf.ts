@@ -1,0 +1,87 @@
+import type { Problem } from '../../core/problems.ts';
+import { formatLength } from '../../core/units/index.ts';
+import type { UnitSystem, Yard } from '../../core/yard.ts';
+import type { DrawingState, ReshapeState, SetAside, TraceState } from './drawing.ts';
+import { MARK_WORDS, OUTLINE_WORDS } from './names.ts';
+import { cornerBefore, distanceM } from './plane.ts';
+import { ringsOf } from './states/rings.ts';
+
+/** The one line at the foot: what to do now, what a typed value would be, what the pointer snapped to. */
+export interface Prompt {
+  readonly text: string;
+  /** The name of the typed field; null when there is nothing to type. */
+  readonly typedLabel: string | null;
+  readonly unit: string;
+  /** "snapped to corner of House"; '' when nothing. */
+  readonly snapped: string;
+  readonly problem: Problem | null;
+}
+
+export function promptOf(state: DrawingState, units: UnitSystem, yard: Yard): Prompt {
+  const unit = units === 'us' ? 'ft' : 'm';
+  const common = { unit, problem: state.problem, snapped: '' };
+  switch (state.kind) {
+    case 'select': {
+      const mark = yard.marks.find(({ id }) => id === state.mark?.id);
+      const text = mark ? `Drag ${mark.name}, or move it with the arrow keys` : 'Click an outline or a mark';
+      return { ...common, text: text + asideWords(state.setAside), typedLabel: null };
+    }
+    case 'trace':
+      return { ...common, ...tracePrompt(state), snapped: snapWords(state.aim?.words) };
+    case 'place-mark':
+      return {
+        ...common,
+        text: `Click where the ${MARK_WORDS[state.markKind]} is, or type east, north:`,
+        typedLabel: 'East, north',
+        snapped: snapWords(state.aim?.words),
+      };
+    case 'reshape':
+      return { ...common, ...reshapePrompt(state, units, yard), snapped: snapWords(state.snap?.words) };
+    case 'scale-picture': {
+      if (state.from === null)
+        return { ...common, text: 'Click one end of a length you know', typedLabel: null };
+      if (state.to === null) return { ...common, text: 'Click its other end', typedLabel: null };
+      return { ...common, text: 'Type how long it is on the ground:', typedLabel: 'True length' };
+    }
+  }
+}
+
+function tracePrompt(state: TraceState): Pick<Prompt, 'text' | 'typedLabel'> {
+  const word = OUTLINE_WORDS[state.outlineKind];
+  if (state.corners.length === 0) {
+    const text = `Click the first corner of the ${word}, or type east, north`;
+    return { text: `${text}${asideWords(state.setAside)}:`, typedLabel: 'East, north' };
+  }
+  const closing = state.corners.length >= 3 ? '; Enter closes' : '';
+  return { text: `Next corner${closing}; or type its length, angle:`, typedLabel: 'Length and angle' };
+}
+
+function reshapePrompt(
+  state: ReshapeState,
+  units: UnitSystem,
+  yard: Yard,
+): Pick<Prompt, 'text' | 'typedLabel'> {
+  const outline = yard.outlines.find(({ id }) => id === state.outlineId);
+  if (outline === undefined) return { text: 'Click an outline or a mark', typedLabel: null };
+  if (state.draft !== null && !state.held && state.problem !== null) {
+    return { text: 'Drag a corner to mend the crossing; Escape puts it back', typedLabel: null };
+  }
+  if (state.chosen === null) {
+    return { text: `Drag a corner of ${outline.name}, or type a move:`, typedLabel: 'Length and bearing' };
+  }
+  const ring = (state.draft?.rings ?? ringsOf(outline))[state.chosen.ring] ?? [];
+  const corner = ring[state.chosen.at];
+  const before = cornerBefore(ring, state.chosen.at);
+  const lengthM = corner && before ? distanceM(before, corner) : 0;
+  const which = `Corner ${state.chosen.at + 1}, ${formatLength(lengthM, units)} from the last`;
+  return { text: `${which}; drag it, Delete it, or type its length:`, typedLabel: 'Length and angle' };
+}
+
+function asideWords(setAside: SetAside | null): string {
+  if (setAside === null) return '';
+  return ` (Backspace takes up the open ${OUTLINE_WORDS[setAside.outlineKind]})`;
+}
+
+function snapWords(words: string | undefined): string {
+  return words ? `snapped: ${words}` : '';
+}

@@ -1,0 +1,64 @@
+import type { DrawingContext, DrawingInput, DrawingState, SetAside, Step, Tool } from './drawing.ts';
+import { handleNear } from './pick.ts';
+import { distanceM } from './plane.ts';
+import type { YardPoint } from '../../core/spaces.ts';
+import { beginPlaceMark, stepPlaceMark } from './states/placeMark.ts';
+import { stepReshape } from './states/reshape.ts';
+import { ringsOf } from './states/rings.ts';
+import { beginScalePicture, stepScalePicture } from './states/scalePicture.ts';
+import { beginSelect, stepSelect } from './states/select.ts';
+import { beginTrace, stepTrace, traceLeftOpen } from './states/trace.ts';
+
+/** Nothing in hand, nothing put aside. */
+export const AT_REST: DrawingState = beginSelect(null);
+
+/** The one way the drawing goes on: from a state and an input to the next state and the edits made. */
+export function step(state: DrawingState, input: DrawingInput, context: DrawingContext): Step {
+  if (input.kind === 'take') return take(state, input.tool, context);
+  switch (state.kind) {
+    case 'select':
+      return stepSelect(state, input, context);
+    case 'trace':
+      return stepTrace(state, input, context);
+    case 'place-mark':
+      return stepPlaceMark(state, input, context);
+    case 'reshape':
+      return stepReshape(state, input, context);
+    case 'scale-picture':
+      return stepScalePicture(state, input, context);
+  }
+}
+
+/** Whether pressing here takes hold of something, so that the sketch must not slide along with the pointer. */
+export function canGrab(
+  state: DrawingState,
+  at: YardPoint,
+  reachM: number,
+  context: DrawingContext,
+): boolean {
+  if (!context.mayEdit) return false;
+  if (state.kind === 'reshape') {
+    const outline = context.yard.outlines.find(({ id }) => id === state.outlineId);
+    const rings = state.draft?.rings ?? (outline ? ringsOf(outline) : []);
+    return handleNear(rings, at, reachM) !== undefined;
+  }
+  const mark = state.kind === 'select' && context.yard.marks.find(({ id }) => id === state.mark?.id);
+  return mark ? distanceM(mark.at, at) <= reachM : false;
+}
+
+function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
+  const setAside: SetAside | null = state.kind === 'trace' ? traceLeftOpen(state) : state.setAside;
+  if (tool.kind === 'select' || !context.mayEdit) return { state: beginSelect(setAside), edits: [] };
+  switch (tool.kind) {
+    case 'trace':
+      return { state: beginTrace(tool.outlineKind, setAside), edits: [], select: null };
+    case 'place-mark':
+      return { state: beginPlaceMark(tool.markKind, setAside), edits: [], select: null };
+    case 'scale-picture':
+      return {
+        state: beginScalePicture(tool.pictureId, setAside),
+        edits: [],
+        select: { kind: 'picture', id: tool.pictureId },
+      };
+  }
+}
