@@ -117,7 +117,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
     case 'plan/swath-wider-than-zone':
       return say(
         `${problem.where.thing} is narrower than the swath of ${formatLength(problem.facts.swathM, units)}.`,
-        'Use a narrower swath there, or expect spray outside its edge.',
+        'Use a narrower swath there, or treat it by hand: what no pass fits is marked as missed.',
       );
     case 'plan/nothing-to-treat':
       return say(
@@ -128,6 +128,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       return say(
         `${problem.where.thing} would need ${counted(problem.facts.sections, 'section')}; at most ${formatNumber(problem.facts.most, 0)} can be planned.`,
         'Use a larger load, or plan fewer zones in one job.',
+      );
+    case 'plan/no-connected-cut':
+      return say(
+        `No straight cuts were found that part ${problem.where.thing} into ${counted(problem.facts.sections, 'connected section')}.`,
+        'Draw it as two zones, or change what one load covers.',
       );
     case 'plan/cancelled':
       return say(`Planning of ${problem.where.thing} was stopped.`, 'Start the plan again when ready.');

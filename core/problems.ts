@@ -17,6 +17,7 @@ export type Problem =
   | ShapeProblem<'shape/too-large', { readonly extentM: number }>
   // value/: the person mends it at a field
   | ValueProblem<'value/not-a-number', { readonly typed: string }>
+  | ValueProblem<'value/not-a-date', { readonly typed: string }>
   | ValueProblem<'value/missing-unit', { readonly typed: string; readonly expected: string }>
   | ValueProblem<
       'value/out-of-range',
@@ -40,6 +41,7 @@ export type Problem =
   | PlanProblem<'plan/swath-wider-than-zone', { readonly swathM: number }>
   | PlanProblem<'plan/nothing-to-treat', object>
   | PlanProblem<'plan/too-many-sections', { readonly sections: number; readonly most: number }>
+  | PlanProblem<'plan/no-connected-cut', { readonly sections: number }>
   | PlanProblem<'plan/cancelled', object>
   // file/: the host found it; the person chooses
   | FileProblem<'file/not-found', object>

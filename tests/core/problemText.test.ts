@@ -72,6 +72,7 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     where: PLAN,
     facts: { sections: 900, most: 500 },
   },
+  'plan/no-connected-cut': { kind: 'plan/no-connected-cut', where: PLAN, facts: { sections: 7 } },
   'plan/cancelled': { kind: 'plan/cancelled', where: PLAN, facts: {} },
   'file/not-found': { kind: 'file/not-found', where: FILE, facts: {} },
   'file/not-a-yard': { kind: 'file/not-a-yard', where: FILE, facts: { found: 'a PNG picture' } },

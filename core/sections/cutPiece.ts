@@ -1,0 +1,79 @@
+import type { Region, YardPoint } from '../spaces.ts';
+import { type Parting, partRegion, type Share } from './partRegion.ts';
+
+/** A piece of ground cut to loads, and the lines it was cut along. */
+export interface CutPiece {
+  readonly regions: readonly Region[];
+  readonly cuts: readonly (readonly [YardPoint, YardPoint])[];
+}
+
+interface State {
+  readonly open: readonly Share[];
+  readonly done: readonly Region[];
+  readonly cuts: CutPiece['cuts'];
+  readonly costM: number;
+}
+
+/**
+ * Cuts one connected piece into connected sections by parting it in two again and again, with the least cut length.
+ *
+ * @param share the piece, and how many loads it takes
+ * @param isCancelled asked before each step
+ * @returns undefined when no straight cuts give connected sections, or when cancelled
+ * Cost: a beam of fixed width, so (loads - 1) x width partings at most
+ */
+export function cutPiece(share: Share, laneRad: number, isCancelled: () => boolean): CutPiece | undefined {
+  const known = new Map<Share, Parting[]>();
+  const width = beamWidth(share.loads);
+  let states: State[] = [{ open: [share], done: [], cuts: [], costM: 0 }];
+  for (;;) {
+    const first = states[0];
+    if (first === undefined || isCancelled()) return undefined;
+    states = states.map(settle);
+    const finished = states.find((state) => state.open.length === 0);
+    if (finished !== undefined) return { regions: finished.done, cuts: finished.cuts };
+    states = states
+      .flatMap((state) => expand(state, known, laneRad))
+      .sort((a, b) => a.costM - b.costM)
+      .slice(0, width);
+  }
+}
+
+/** Few loads can afford a wide search; with many, the cuts average out anyway. */
+function beamWidth(loads: number): number {
+  if (loads <= 4) return 6;
+  if (loads <= 12) return 4;
+  return loads <= 40 ? 2 : 1;
+}
+
+/** Moves the shares that need no more cutting to `done`. */
+function settle(state: State): State {
+  const single = state.open.filter(isSection);
+  if (single.length === 0) return state;
+  return {
+    ...state,
+    open: state.open.filter((share) => !isSection(share)),
+    done: [...state.done, ...single.map((share) => share.region)],
+  };
+}
+
+function isSection({ loads, restM2 }: Share): boolean {
+  return loads + (restM2 > 0 ? 1 : 0) <= 1;
+}
+
+/** Every state has been cut the same number of times, so their costs compare. */
+function expand(state: State, known: Map<Share, Parting[]>, laneRad: number): State[] {
+  const [next, ...open] = state.open.toSorted((a, b) => b.loads + b.restM2 * 1e-9 - a.loads - a.restM2 * 1e-9);
+  if (next === undefined) return [];
+  let partings = known.get(next);
+  if (partings === undefined) {
+    partings = partRegion(next, laneRad);
+    known.set(next, partings);
+  }
+  return partings.map((parting) => ({
+    open: [...open, ...parting.shares],
+    done: state.done,
+    cuts: [...state.cuts, ...parting.cuts],
+    costM: state.costM + parting.costM,
+  }));
+}

@@ -1,0 +1,139 @@
+import { type Chord, findChords } from './chords.ts';
+import type { CutDirection } from './cutDirections.ts';
+import { type Facing, faceAlong, levelForAreaM, stepForAreaM } from './facing.ts';
+import { splitRegion } from './splitRegion.ts';
+import { regionAreaM2 } from '../kernel/index.ts';
+
+/** A cut that should leave `belowM2` below it: the chords `first` to `last` of the line at `levelM`. */
+export interface CutProposal {
+  readonly facing: Facing;
+  readonly levelM: number;
+  readonly chords: readonly Chord[];
+  readonly target: CutTarget;
+  /** Length, made longer for what makes a cut worse: off the lanes' direction, or leaving a narrow neck. */
+  readonly costM: number;
+}
+
+/** What should lie below the cut, and a name for it that the caller understands. */
+export interface CutTarget {
+  readonly belowM2: number;
+  readonly name: number;
+}
+
+/** Cuts neither along nor square to the lanes are worth this much less. */
+const OFF_LANES_FACTOR = 1.04;
+/** A border nearer than this to a corner leaves a neck too narrow to walk with an applicator. */
+const NECK_M = 0.6;
+/** Levels looked at per direction when single chords are tried; more are thinned out evenly. */
+const MOST_LEVELS = 250;
+
+/** Cuts by whole lines: every chord of the line at the exact level for each target. */
+export function wholeLineCuts(facing: Facing, direction: CutDirection, targets: readonly CutTarget[]): CutProposal[] {
+  return targets.flatMap((target) => {
+    const levelM = levelForAreaM(facing, target.belowM2);
+    const chords = findChords(facing, levelM);
+    if (chords === undefined || chords.length === 0) return [];
+    return [{ facing, levelM, chords, target, costM: costOf(facing, direction, levelM, chords) }];
+  });
+}
+
+/**
+ * Cuts by some neighbouring chords of a line only, for ground that whole lines fall into pieces on.
+ * Between two corner levels the chords keep their edges, so each run of chords is tried once there, and its level
+ * solved exactly from the area at the middle.
+ *
+ * @param mostM runs longer than this are not looked at
+ * Cost: n^2 in the corners
+ */
+export function chordCuts(
+  facing: Facing,
+  direction: CutDirection,
+  targets: readonly CutTarget[],
+  mostM: number,
+): CutProposal[] {
+  const { levelsM } = facing;
+  const step = Math.max(1, levelsM.length / MOST_LEVELS);
+  const proposals: CutProposal[] = [];
+  for (let place = 0; Math.floor(place) + 1 < levelsM.length; place += step) {
+    const fromM = levelsM[Math.floor(place)] as number;
+    const toM = levelsM[Math.floor(place) + 1] as number;
+    if (toM - fromM < 1e-6) continue;
+    const middleM = (fromM + toM) / 2;
+    const chords = findChords(facing, middleM) ?? [];
+    for (const run of partingRuns(chords, mostM)) {
+      for (const { target, levelM } of levelsWithin(facing, run, middleM, targets, fromM, toM)) {
+        const there = findChords(facing, levelM);
+        const start = there?.findIndex((chord) => chord.start.edge === run[0]?.start.edge) ?? -1;
+        const moved = start < 0 ? [] : (there as Chord[]).slice(start, start + run.length);
+        if (moved.length !== run.length) continue;
+        proposals.push({ facing, levelM, chords: moved, target, costM: costOf(facing, direction, levelM, moved) });
+      }
+    }
+  }
+  return proposals;
+}
+
+/** Runs of neighbouring chords that begin and end on one ring and pass from ring to ring through holes between. */
+function partingRuns(chords: readonly Chord[], mostM: number): Chord[][] {
+  const runs: Chord[][] = [];
+  for (let first = 0; first < chords.length; first++) {
+    const run: Chord[] = [];
+    let lengthM = 0;
+    const ring = (chords[first] as Chord).start.edge.ring;
+    for (let last = first; last < chords.length; last++) {
+      const chord = chords[last] as Chord;
+      const before = run.at(-1);
+      if (before !== undefined && before.end.edge.ring !== chord.start.edge.ring) break;
+      run.push(chord);
+      lengthM += chord.end.vM - chord.start.vM;
+      if (lengthM > mostM) break;
+      if (chord.end.edge.ring !== ring) continue;
+      // Going on past the ring it began on would part the ground a second time.
+      runs.push(run);
+      break;
+    }
+  }
+  return runs;
+}
+
+function levelsWithin(
+  facing: Facing,
+  run: readonly Chord[],
+  middleM: number,
+  targets: readonly CutTarget[],
+  fromM: number,
+  toM: number,
+): { target: CutTarget; levelM: number }[] {
+  const halves = splitRegion(facing, run);
+  if (halves === undefined) return [];
+  const middleM2 = regionAreaM2(halves.below);
+  let lengthM = 0;
+  let slope = 0;
+  for (const { start, end } of run) {
+    lengthM += end.vM - start.vM;
+    slope += end.slope - start.slope;
+  }
+  return targets.flatMap((target) => {
+    const levelM = middleM + stepForAreaM(target.belowM2 - middleM2, lengthM, slope);
+    return levelM > fromM && levelM < toM ? [{ target, levelM }] : [];
+  });
+}
+
+function costOf(facing: Facing, direction: CutDirection, levelM: number, chords: readonly Chord[]): number {
+  let lengthM = 0;
+  for (const { start, end } of chords) lengthM += end.vM - start.vM;
+  const necks = facing.corners.filter((corner) => {
+    const apartM = Math.abs(corner.uM - levelM);
+    if (!corner.reflex || apartM >= NECK_M) return false;
+    return chords.some(({ start, end }) => corner.vM > start.vM + apartM && corner.vM < end.vM - apartM);
+  }).length;
+  return lengthM * (direction.aligned ? 1 : OFF_LANES_FACTOR) + necks * lengthM * 0.5;
+}
+
+/** A region facing each way, made once. */
+export function faceAll(
+  region: CutProposal['facing']['region'],
+  directions: readonly CutDirection[],
+): { facing: Facing; direction: CutDirection }[] {
+  return directions.map((direction) => ({ facing: faceAlong(region, direction.normal), direction }));
+}

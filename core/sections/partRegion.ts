@@ -1,0 +1,108 @@
+import { regionAreaM2 } from '../kernel/index.ts';
+import type { Region, YardPoint } from '../spaces.ts';
+import { cutDirections } from './cutDirections.ts';
+import { type CutProposal, type CutTarget, chordCuts, faceAll, wholeLineCuts } from './cutProposals.ts';
+import { splitRegion } from './splitRegion.ts';
+
+/** Ground still to be cut: `loads` sections of `unitM2`, and one smaller one of `restM2` when that is not 0. */
+export interface Share {
+  readonly region: Region;
+  readonly loads: number;
+  readonly restM2: number;
+}
+
+/** One way to part a share in two. */
+export interface Parting {
+  readonly shares: readonly [Share, Share];
+  readonly cuts: readonly (readonly [YardPoint, YardPoint])[];
+  readonly costM: number;
+}
+
+/** Partings kept for one share. */
+const MOST_PARTINGS = 6;
+/** Above this many loads only near-even partings and single loads are tried. */
+const MANY_LOADS = 8;
+const FAN = 12;
+const WIDE_FAN = 48;
+/** How far off, relative to the share, a part's area may be before the cut is thrown away. */
+const AREA_SLACK = 1e-9;
+
+/**
+ * The best ways to part a share into two connected shares by one straight cut, shortest first. Whole lines are
+ * tried first; single chords when those give nothing, or nothing short.
+ */
+export function partRegion(share: Share, laneRad: number): Parting[] {
+  const wholeM2 = regionAreaM2(share.region);
+  const targets = targetsFor(share, wholeM2);
+  const faced = faceAll(share.region, cutDirections(share.region, laneRad, FAN));
+  const whole = faced.flatMap(({ facing, direction }) => wholeLineCuts(facing, direction, targets));
+  const partings = realise(whole, targets, wholeM2);
+  // A square of the smaller part's size has this side: a cut much longer than that may have a shorter rival.
+  const fairM = Math.sqrt(wholeM2 / Math.max(1, share.loads));
+  const bestM = partings[0]?.costM ?? Infinity;
+  if (partings.length === MOST_PARTINGS && bestM <= fairM) return partings;
+  const chords = faced.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, 1.5 * bestM));
+  const both = realise([...whole, ...chords], targets, wholeM2);
+  if (both.length > 0) return both;
+  const wide = faceAll(share.region, cutDirections(share.region, laneRad, WIDE_FAN));
+  return realise(
+    wide.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, Infinity)),
+    targets,
+    wholeM2,
+  );
+}
+
+interface Divide extends CutTarget {
+  readonly below: Omit<Share, 'region'>;
+  readonly above: Omit<Share, 'region'>;
+}
+
+/** Every way to divide the loads: j below and the others above, the smaller rest on either side. */
+function targetsFor({ loads, restM2 }: Share, wholeM2: number): Divide[] {
+  const unitM2 = (wholeM2 - restM2) / loads;
+  const divides: Divide[] = [];
+  const half = loads / 2;
+  for (let j = restM2 > 0 ? 0 : 1; j <= loads; j++) {
+    if (loads > MANY_LOADS && j > 1 && j < loads - 1 && Math.abs(j - half) > 2) continue;
+    const rests = restM2 > 0 ? [0, restM2] : [0];
+    for (const below of rests) {
+      const above = restM2 - below;
+      if ((j === 0 && below === 0) || (j === loads && above === 0)) continue;
+      divides.push({
+        name: divides.length,
+        belowM2: j * unitM2 + below,
+        below: { loads: j, restM2: below },
+        above: { loads: loads - j, restM2: above },
+      });
+    }
+  }
+  return divides;
+}
+
+function realise(
+  proposals: readonly CutProposal[],
+  divides: readonly Divide[],
+  wholeM2: number,
+): Parting[] {
+  const partings: Parting[] = [];
+  const inOrder = proposals.toSorted((a, b) => a.costM - b.costM);
+  for (const proposal of inOrder) {
+    const halves = splitRegion(proposal.facing, proposal.chords);
+    if (halves === undefined) continue;
+    const { belowM2, below, above } = divides[proposal.target.name] as Divide;
+    const isOff =
+      Math.abs(regionAreaM2(halves.below) - belowM2) > AREA_SLACK * wholeM2 ||
+      Math.abs(regionAreaM2(halves.above) - (wholeM2 - belowM2)) > AREA_SLACK * wholeM2;
+    if (isOff) continue;
+    partings.push({
+      shares: [
+        { region: halves.below, ...below },
+        { region: halves.above, ...above },
+      ],
+      cuts: proposal.chords.map(({ start, end }) => [start.at, end.at] as const),
+      costM: proposal.costM,
+    });
+    if (partings.length === MOST_PARTINGS) break;
+  }
+  return partings;
+}
