@@ -101,10 +101,20 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${problem.where.field}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is under the ${formatCarrier(problem.facts.leastCarrierLPerM2, units)} the label asks for.`,
         'Raise the carrier volume: walk slower, or use a larger nozzle and calibrate again.',
       );
+    case 'value/rate-over-carrier':
+      return say(
+        `${problem.where.field}: the whole mix of ${formatCarrier(problem.facts.carrierLPerM2, units)} is less than the product alone, ${formatRate(problem.facts.rateLPerM2, units)}.`,
+        'Check both numbers and their units.',
+      );
     case 'value/carrier-unusual':
       return say(
         `${problem.where.field}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is outside the usual ${formatCarrier(problem.facts.leastLPerM2, units)} to ${formatCarrier(problem.facts.mostLPerM2, units)}.`,
         'Check the number and its unit; leave it if the applicator was calibrated to it.',
+      );
+    case 'value/scale-does-not-fit':
+      return say(
+        `The yard does not fit the paper at 1:${problem.facts.scale}.`,
+        `Take 1:${problem.facts.fittingScale} or a smaller scale, larger paper, or let the scale be picked.`,
       );
     case 'value/missing':
       return say(`${problem.where.field} is missing.`, 'Fill it in or choose it.');

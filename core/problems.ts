@@ -32,10 +32,15 @@ export type Problem =
       { readonly carrierLPerM2: number; readonly leastCarrierLPerM2: number }
     >
   | ValueProblem<
+      'value/rate-over-carrier',
+      { readonly rateLPerM2: number; readonly carrierLPerM2: number }
+    >
+  | ValueProblem<
       'value/carrier-unusual',
       { readonly carrierLPerM2: number; readonly leastLPerM2: number; readonly mostLPerM2: number }
     >
   | ValueProblem<'value/missing', object>
+  | ValueProblem<'value/scale-does-not-fit', { readonly scale: number; readonly fittingScale: number }>
   // plan/
   | PlanProblem<'plan/load-below-one-swath-square', { readonly capacityM2: number; readonly swathM: number }>
   | PlanProblem<'plan/swath-wider-than-zone', { readonly swathM: number }>

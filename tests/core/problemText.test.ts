@@ -43,6 +43,11 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     facts: { least: -360, most: 360, unit: '°' },
   },
   'value/not-positive': { kind: 'value/not-positive', where: FIELD, facts: {} },
+  'value/scale-does-not-fit': {
+    kind: 'value/scale-does-not-fit',
+    where: FIELD,
+    facts: { scale: 50, fittingScale: 200 },
+  },
   'value/no-scale': { kind: 'value/no-scale', where: FIELD, facts: {} },
   'value/rate-over-label': {
     kind: 'value/rate-over-label',
@@ -53,6 +58,11 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     kind: 'value/carrier-under-label',
     where: FIELD,
     facts: { carrierLPerM2: 0.01, leastCarrierLPerM2: 0.04 },
+  },
+  'value/rate-over-carrier': {
+    kind: 'value/rate-over-carrier',
+    where: FIELD,
+    facts: { rateLPerM2: 0.1, carrierLPerM2: 0.01 },
   },
   'value/carrier-unusual': {
     kind: 'value/carrier-unusual',
