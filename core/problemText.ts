@@ -192,6 +192,16 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${problem.where.fileName} has ${megabytes(problem.facts.bytes)}; at most ${megabytes(problem.facts.mostBytes)} can be read.`,
         'Cut it down to the yard, or save it at a lower resolution.',
       );
+    case 'file/too-many-pixels':
+      return say(
+        `${problem.where.fileName} is ${formatNumber(problem.facts.widthPx, 0)} by ${formatNumber(problem.facts.heightPx, 0)} pixels; at most ${formatNumber(problem.facts.mostPx / 1_000_000, 0)} million pixels can be shown.`,
+        'Cut it down to the yard, or save it at a lower resolution.',
+      );
+    case 'file/yard-has-no-place':
+      return say(
+        `${problem.where.fileName} is in longitude and latitude, and this yard has no place on earth.`,
+        'Use a yard that was drawn over a picture or file that knows where it is.',
+      );
     case 'file/unknown-kind':
       return say(
         `${problem.where.fileName} holds something Platpace does not read: ${problem.facts.found}.`,
@@ -205,7 +215,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
     case 'file/no-georeference':
       return say(
         `${problem.where.fileName} does not say where on earth it is.`,
-        'Bring it in as a plain picture and give one known length on it.',
+        'Save it as PNG or JPEG, bring that in as a plain picture and give one known length on it.',
       );
     case 'file/unknown-crs':
       return say(
@@ -214,7 +224,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'file/coordinates-out-of-range':
       return say(
-        `${problem.where.fileName}: the coordinates of ${problem.facts.feature} are not on earth.`,
+        `${problem.where.fileName}: the coordinates of ${problem.facts.feature} are not where a yard can be.`,
         problem.facts.swappedLikely
           ? 'Latitude and longitude look swapped; longitude comes first in GeoJSON.'
           : 'Save the file in longitude and latitude (WGS84).',

@@ -31,10 +31,7 @@ export type Problem =
       'value/carrier-under-label',
       { readonly carrierLPerM2: number; readonly leastCarrierLPerM2: number }
     >
-  | ValueProblem<
-      'value/rate-over-carrier',
-      { readonly rateLPerM2: number; readonly carrierLPerM2: number }
-    >
+  | ValueProblem<'value/rate-over-carrier', { readonly rateLPerM2: number; readonly carrierLPerM2: number }>
   | ValueProblem<
       'value/carrier-unusual',
       { readonly carrierLPerM2: number; readonly leastLPerM2: number; readonly mostLPerM2: number }
@@ -58,6 +55,11 @@ export type Problem =
   | FileProblem<'file/disk-full', object>
   | FileProblem<'file/exists', object>
   | FileProblem<'file/too-large', { readonly bytes: number; readonly mostBytes: number }>
+  | FileProblem<
+      'file/too-many-pixels',
+      { readonly widthPx: number; readonly heightPx: number; readonly mostPx: number }
+    >
+  | FileProblem<'file/yard-has-no-place', object>
   | FileProblem<'file/unknown-kind', { readonly found: string }>
   | FileProblem<'file/unreadable', { readonly detail: string }>
   | FileProblem<'file/no-georeference', object>

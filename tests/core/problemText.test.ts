@@ -93,6 +93,12 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   'file/disk-full': { kind: 'file/disk-full', where: FILE, facts: {} },
   'file/exists': { kind: 'file/exists', where: FILE, facts: {} },
   'file/too-large': { kind: 'file/too-large', where: FILE, facts: { bytes: 3e9, mostBytes: 5e8 } },
+  'file/too-many-pixels': {
+    kind: 'file/too-many-pixels',
+    where: FILE,
+    facts: { widthPx: 20_000, heightPx: 10_000, mostPx: 40_000_000 },
+  },
+  'file/yard-has-no-place': { kind: 'file/yard-has-no-place', where: FILE, facts: {} },
   'file/unknown-kind': { kind: 'file/unknown-kind', where: FILE, facts: { found: 'a spreadsheet' } },
   'file/unreadable': { kind: 'file/unreadable', where: FILE, facts: { detail: 'it ends early' } },
   'file/no-georeference': { kind: 'file/no-georeference', where: FILE, facts: {} },
