@@ -113,7 +113,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'value/scale-does-not-fit':
       return say(
-        `The yard does not fit the paper at 1:${problem.facts.scale}.`,
+        `${problem.where.field}: the yard does not fit the paper at 1:${problem.facts.scale}.`,
         `Take 1:${problem.facts.fittingScale} or a smaller scale, larger paper, or let the scale be picked.`,
       );
     case 'value/missing':

@@ -41,7 +41,7 @@ export function readTerms(text: string): Term[] | undefined {
     NUMBER.lastIndex = at;
     const number = NUMBER.exec(text);
     if (number === null || (terms.length > 0 && number[1] !== '')) return undefined;
-    const value = valueOf(number);
+    const value = amountOf(number);
     if (!Number.isFinite(value)) return undefined;
     UNIT.lastIndex = NUMBER.lastIndex;
     const unit = UNIT.exec(text)?.[1] ?? '';
@@ -52,7 +52,7 @@ export function readTerms(text: string): Term[] | undefined {
   return undefined;
 }
 
-function valueOf(number: RegExpExecArray): number {
+function amountOf(number: RegExpExecArray): number {
   const [, , whole, mixedOver, mixedUnder, over, under, decimal] = number;
   if (decimal !== undefined) return Number(decimal.replaceAll(',', ''));
   if (whole !== undefined) return Number(whole) + Number(mixedOver) / Number(mixedUnder);
