@@ -1,0 +1,93 @@
+import type { YardPart, YardRows } from '../edits/index.ts';
+import { encodePoint, encodePolygon } from './encodeGeometry.ts';
+import { exactJson } from './exactJson.ts';
+import { outlineTable, type RowTableName } from './tables.ts';
+
+export type SqlValue = string | number | null | Uint8Array;
+export type SqlRow = Readonly<Record<string, SqlValue>>;
+
+/** A row of the document as it lies in the file: which table, and what stands in its columns. */
+export interface EncodedRow {
+  readonly table: RowTableName;
+  readonly columns: SqlRow;
+}
+
+type Encoders = { readonly [P in YardPart]: (row: YardRows[P], srsId: number) => EncodedRow };
+
+const ENCODERS: Encoders = {
+  details: ({ name, groundDate, unitSystem, frame, cornerSigmaM }) => ({
+    table: 'yard_details',
+    columns: {
+      name,
+      ground_date: groundDate,
+      unit_system: unitSystem,
+      frame_kind: frame.kind,
+      origin_lon_deg: frame.kind === 'placed' ? frame.origin.lonDeg : null,
+      origin_lat_deg: frame.kind === 'placed' ? frame.origin.latDeg : null,
+      corner_sigma_m: cornerSigmaM,
+    },
+  }),
+  pictures: (row) => ({
+    table: 'pictures',
+    columns: {
+      id: row.id,
+      name: row.name,
+      image_hash: row.imageHash,
+      media_type: row.mediaType,
+      width_px: row.widthPx,
+      height_px: row.heightPx,
+      placement: exactJson(row.placement),
+      attribution: row.attribution,
+    },
+  }),
+  outlines: (row, srsId) => {
+    const table = outlineTable(row.kind);
+    const geom = encodePolygon(row, srsId);
+    const { id, name, kind } = row;
+    return { table, columns: table === 'cut_outs' ? { id, name, kind, geom } : { id, name, geom } };
+  },
+  marks: ({ id, name, kind, at }, srsId) => ({
+    table: 'marks',
+    columns: { id, name, kind, geom: encodePoint(at, srsId) },
+  }),
+  products: (row) => ({
+    table: 'products',
+    columns: {
+      id: row.id,
+      name: row.name,
+      product_use: row.use,
+      rate_l_per_m2: row.rateLPerM2,
+      most_rate_l_per_m2: row.mostRateLPerM2,
+      least_carrier_l_per_m2: row.leastCarrierLPerM2,
+    },
+  }),
+  applicators: (row) => ({
+    table: 'applicators',
+    columns: {
+      id: row.id,
+      name: row.name,
+      kind: row.kind,
+      capacity_l: row.capacityL,
+      carrier_l_per_m2: row.carrierLPerM2,
+      swath_m: row.swathM,
+      pace_m_per_s: row.paceMPerS,
+    },
+  }),
+  jobs: (row) => ({
+    table: 'jobs',
+    columns: {
+      id: row.id,
+      name: row.name,
+      zone_ids: row.zoneIds === null ? null : exactJson(row.zoneIds),
+      product_id: row.productId,
+      applicator_id: row.applicatorId,
+      policy: row.policy,
+      heading_deg: row.headingDeg,
+    },
+  }),
+};
+
+/** A row of the document as columns of the yard file. The row must have passed `checkRow`. */
+export function encodeRow<P extends YardPart>(part: P, row: YardRows[P], srsId: number): EncodedRow {
+  return ENCODERS[part](row, srsId);
+}

@@ -1,0 +1,283 @@
+import { createHash } from 'node:crypto';
+import fc from 'fast-check';
+import type { Change, Edit } from '../../core/edits/index.ts';
+import { applyEdit, putRow, rowsOf, YARD_PARTS } from '../../core/edits/index.ts';
+import type { YardPoint } from '../../core/spaces.ts';
+import {
+  CUT_OUT_KINDS,
+  type Mark,
+  MARK_KINDS,
+  type Outline,
+  OUTLINE_KINDS,
+  type Yard,
+  type YardFrame,
+} from '../../core/yard.ts';
+import type { NewImage } from '../../core/yardFile/index.ts';
+
+/** An image of a few bytes; what is in them does not matter to a store. */
+export function imageOf(...bytes: number[]): NewImage {
+  const content = new Uint8Array(bytes);
+  const imageHash = createHash('sha256').update(content).digest('hex');
+  return { imageHash, mediaType: 'image/png', bytes: content };
+}
+
+export const SKETCH = imageOf(137, 80, 78, 71, 1, 2, 3);
+
+export const PLACED: YardFrame = {
+  kind: 'placed',
+  origin: { lonDeg: -105.08123456789, latDeg: 40.58765432101 },
+};
+
+export function point(xM: number, yM: number): YardPoint {
+  return { xM, yM };
+}
+
+/** Counter-clockwise rectangle outline with its lower left corner at (x, y). */
+export function rectOutline(
+  id: string,
+  kind: Outline['kind'],
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  holes: Outline['holes'] = [],
+): Outline {
+  const outer = [point(x, y), point(x + width, y), point(x + width, y + height), point(x, y + height)];
+  return { id, kind, name: `${kind} ${id}`, outer, holes };
+}
+
+/** A yard with a row in every part and every table, and coordinates no decimal writes exactly. */
+export function fullYard(frame: YardFrame = PLACED): Yard {
+  const corner: Mark = { id: 'm2', kind: 'landmark', name: 'NW house corner', at: point(-1 / 3, 1e-300) };
+  return {
+    details: {
+      id: 'yard',
+      name: 'Maple Court 7 – “front & back”',
+      groundDate: '2026-05-01',
+      unitSystem: 'us',
+      frame,
+      cornerSigmaM: 0.05,
+    },
+    pictures: [
+      {
+        id: 'p1',
+        name: 'sketch.png',
+        imageHash: SKETCH.imageHash,
+        mediaType: 'image/png',
+        widthPx: 640,
+        heightPx: 480,
+        placement: {
+          kind: 'scaled',
+          fromPx: { xPx: 0.5, yPx: 1 / 7 },
+          toPx: { xPx: 600, yPx: 1 / 7 },
+          lengthM: 30.48,
+          corners: [point(-16, 12), point(16, 12), point(16, -12), point(-16, -12)],
+        },
+        attribution: 'drawn by hand',
+      },
+    ],
+    outlines: [
+      rectOutline('z1', 'zone', 0, 0, 30.1, 20.7),
+      rectOutline('b1', 'bed', 2, 2, Math.SQRT2, Math.PI),
+      rectOutline('k1', 'keep-off', 0, 0, 30.1, 1),
+      rectOutline('z2', 'zone', -40, 0, 20, 20, [
+        [point(-30, 5), point(-30, 9), point(-26, 9), point(-26, 5)],
+      ]),
+      rectOutline('c1', 'check-plot', -39, 1, 2, 2),
+      rectOutline('h1', 'hardscape', 28, 15, 5, 5),
+    ],
+    marks: [{ id: 'm1', kind: 'spigot', name: 'Spigot', at: point(30.1, 10) }, corner],
+    products: [
+      {
+        id: 'f1',
+        name: 'Green Sample 12-0-0',
+        use: 'fertilizer',
+        rateLPerM2: 0.00095,
+        mostRateLPerM2: null,
+        leastCarrierLPerM2: 0.04,
+      },
+    ],
+    applicators: [
+      {
+        id: 'a1',
+        name: 'hose-end',
+        kind: 'hose-end',
+        capacityL: 0.946352946,
+        carrierLPerM2: 0.08,
+        swathM: 1.8,
+        paceMPerS: 0.7,
+      },
+    ],
+    jobs: [
+      {
+        id: 'j1',
+        name: 'May',
+        zoneIds: ['z1', 'z2'],
+        productId: 'f1',
+        applicatorId: 'a1',
+        policy: 'even',
+        headingDeg: null,
+      },
+      {
+        id: 'j2',
+        name: 'June',
+        zoneIds: null,
+        productId: 'f1',
+        applicatorId: 'a1',
+        policy: 'fewest',
+        headingDeg: 92.5,
+      },
+    ],
+  };
+}
+
+/** The edit that moves the first corner of an outline. */
+export function moveCorner(yard: Yard, outlineId: string, to: YardPoint): Edit {
+  const outline = yard.outlines.find((row) => row.id === outlineId);
+  if (outline === undefined) throw new Error(`no outline ${outlineId}`);
+  const moved = { ...outline, outer: [to, ...outline.outer.slice(1)] };
+  return { label: `move corner of ${outline.name}`, changes: [putRow(yard, 'outlines', moved)] };
+}
+
+const anyText = fc.string({ unit: 'grapheme', maxLength: 12 });
+/** Minus zero left out: a column of the file keeps no sign of zero. */
+const anyNumber = fc
+  .double({ noNaN: true, noDefaultInfinity: true })
+  .map((value) => (value === 0 ? 0 : value));
+const anyPoint = fc.record({ xM: anyNumber, yM: anyNumber });
+const anyRing = fc.array(anyPoint, { maxLength: 6 });
+const numberOrNull = fc.option(anyNumber, { nil: null });
+
+/** Rows of every form the file can hold, sensible or not. */
+const ROWS = {
+  details: fc.record({
+    id: fc.constant('yard' as const),
+    name: anyText,
+    groundDate: fc.constantFrom('2026-05-01', '1999-12-31'),
+    unitSystem: fc.constantFrom('us' as const, 'metric' as const),
+    frame: fc.oneof(
+      fc.constant({ kind: 'loose' as const }),
+      fc.record({
+        kind: fc.constant('placed' as const),
+        origin: fc.record({ lonDeg: anyNumber, latDeg: anyNumber }),
+      }),
+    ),
+    cornerSigmaM: numberOrNull,
+  }),
+  pictures: fc.record({
+    name: anyText,
+    imageHash: fc.constant(SKETCH.imageHash),
+    mediaType: fc.constantFrom('image/png' as const, 'image/jpeg' as const),
+    widthPx: fc.nat(),
+    heightPx: fc.nat(),
+    placement: fc.oneof(
+      fc.constant({ kind: 'unscaled' as const }),
+      fc.record({
+        kind: fc.constant('georeferenced' as const),
+        crs: anyText,
+        corners: fc.tuple(anyPoint, anyPoint, anyPoint, anyPoint),
+      }),
+    ),
+    attribution: anyText,
+  }),
+  outlines: fc.record({
+    kind: fc.constantFrom(...OUTLINE_KINDS, ...CUT_OUT_KINDS),
+    name: anyText,
+    outer: anyRing,
+    holes: fc.array(anyRing, { maxLength: 2 }),
+  }),
+  marks: fc.record({ kind: fc.constantFrom(...MARK_KINDS), name: anyText, at: anyPoint }),
+  products: fc.record({
+    name: anyText,
+    use: fc.constantFrom('fertilizer' as const, 'pesticide' as const, 'other' as const),
+    rateLPerM2: anyNumber,
+    mostRateLPerM2: numberOrNull,
+    leastCarrierLPerM2: numberOrNull,
+  }),
+  applicators: fc.record({
+    name: anyText,
+    kind: fc.constantFrom('hose-end' as const, 'tank' as const),
+    capacityL: anyNumber,
+    carrierLPerM2: anyNumber,
+    swathM: anyNumber,
+    paceMPerS: anyNumber,
+  }),
+  jobs: fc.record({
+    name: anyText,
+    zoneIds: fc.option(fc.array(anyText, { maxLength: 3 }), { nil: null }),
+    productId: anyText,
+    applicatorId: anyText,
+    policy: fc.constantFrom('even' as const, 'fewest' as const),
+    headingDeg: numberOrNull,
+  }),
+};
+
+/** What a person does next; it becomes an edit only on the yard it meets. */
+export type Deed =
+  | { readonly do: 'edit'; readonly strokes: readonly Stroke[] }
+  | { readonly do: 'undo' | 'redo' | 'reopen' };
+
+export interface Stroke {
+  readonly part: keyof typeof ROWS;
+  readonly place: number;
+  readonly act: 'add' | 'change' | 'remove';
+  readonly row: object;
+}
+
+const stroke: fc.Arbitrary<Stroke> = fc
+  .constantFrom(...YARD_PARTS, 'outlines' as const, 'outlines' as const)
+  .chain((part) =>
+    fc.record({
+      part: fc.constant(part),
+      place: fc.nat({ max: 9 }),
+      act: fc.constantFrom('add' as const, 'add' as const, 'change' as const, 'remove' as const),
+      row: ROWS[part] as fc.Arbitrary<object>,
+    }),
+  );
+
+export const anyDeeds: fc.Arbitrary<Deed[]> = fc.array(
+  fc.oneof(
+    {
+      weight: 4,
+      arbitrary: fc.record({ do: fc.constant('edit' as const), strokes: fc.array(stroke, { maxLength: 3 }) }),
+    },
+    { weight: 3, arbitrary: fc.record({ do: fc.constantFrom('undo' as const, 'redo' as const) }) },
+    { weight: 1, arbitrary: fc.record({ do: fc.constant('reopen' as const) }) },
+  ),
+  { maxLength: 20 },
+);
+
+/** The edit that a few strokes make of a yard, each made on what the one before it left. */
+export function editOf(yard: Yard, strokes: readonly Stroke[], serial: number): Edit {
+  const changes: Change[] = [];
+  let now = yard;
+  strokes.forEach(({ part, place, act, row }, i) => {
+    const rows = rowsOf(now, part);
+    const old = rows[place % Math.max(rows.length, 1)] ?? null;
+    const change = (
+      part === 'details'
+        ? { part, id: 'yard', index: 0, before: now.details, after: row }
+        : act === 'add' || old === null
+          ? newRow(part, `${part}-${serial}-${i}`, place, row)
+          : {
+              part,
+              id: old.id,
+              index: rows.indexOf(old),
+              before: old,
+              after: act === 'remove' ? null : { ...row, id: old.id },
+            }
+    ) as Change;
+    changes.push(change);
+    now = applyEdit(now, { label: '', changes: [change] });
+  });
+  return { label: `edit ${serial}`, changes };
+}
+
+/** Any yard the file can hold, made from nothing by strokes. */
+export const anyYard: fc.Arbitrary<Yard> = fc
+  .array(stroke, { maxLength: 12 })
+  .map((strokes) => applyEdit(fullYard(), editOf(fullYard(), strokes, 0)));
+
+function newRow(part: string, id: string, index: number, row: object): object {
+  return { part, id, index, before: null, after: { ...row, id } };
+}
