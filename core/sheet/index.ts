@@ -1,3 +1,12 @@
+/**
+ * Sheet: the printed plan of one job, as pages of drawing steps in millimetres. In: the yard, its job plan, a
+ * paper and a scale; out: pages, and an SVG preview of one. Method: everything is laid out to the exact scale on
+ * fixed parts of the page; labels go most important first and only where nothing else stands; text is measured
+ * with the fonts' own widths. Black-and-white legible: kinds differ by hatch and line weight. Out of scope: PDF
+ * bytes, and any figure that is not already in the plan.
+ */
+export { layoutSheet, type SheetInput } from './layoutSheet.ts';
+export { textWidthMm } from './measureText.ts';
 export type {
   ClipMark,
   PageColour,
@@ -9,3 +18,6 @@ export type {
   SheetPage,
   TextMark,
 } from './page.ts';
+export type { Paper } from './paper.ts';
+export { draftingScales, scaleWords } from './scale.ts';
+export { type PictureHref, sheetToSvg } from './sheetToSvg.ts';

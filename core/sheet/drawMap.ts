@@ -1,0 +1,105 @@
+import type { JobPlan } from '../plan/index.ts';
+import type { PagePoint, Region } from '../spaces.ts';
+import type { Yard } from '../yard.ts';
+import { boxOutline, INK, pen, SOFT_INK, shape } from './drawing.ts';
+import type { LabelRoom } from './labelRoom.ts';
+import { drawCutLines, drawTapes } from './mapFlags.ts';
+import { drawGround, drawPictures, outlineToPage } from './mapGround.ts';
+import { labelMarks, labelOutlines, labelSections, labelZones } from './mapLabels.ts';
+import { drawRoutes, numberRoutes, type PageRoute } from './mapPasses.ts';
+import { drawMark, SYMBOL_RADIUS_MM } from './mapSymbols.ts';
+import { type MapView, yardToPage } from './mapView.ts';
+import type { PageMark } from './page.ts';
+
+export interface MapSubject {
+  readonly yard: Yard;
+  readonly plan: JobPlan;
+  /** The sections this map is about; null = the whole yard. */
+  readonly focus: readonly string[] | null;
+  /** 0 = base pictures left out. */
+  readonly pictureOpacity: number;
+}
+
+/** Below this spacing on paper, numbers of neighbouring lanes would touch; below the next, lanes are one grey. */
+const NUMBERED_SWATH_MM = 4.2;
+const DRAWN_SWATH_MM = 1.1;
+
+/**
+ * One map, cut off at its frame: ground, passes, cut lines, symbols, and every label it has room for. Labels
+ * are placed most important first and none may touch another.
+ */
+export function drawMap(
+  view: MapView,
+  subject: MapSubject,
+): { readonly marks: PageMark[]; readonly unnumbered: readonly number[] } {
+  const { yard, plan, focus } = subject;
+  const { sections, cutLines, passes, request } = plan.ground;
+  const inFocus = (sectionId: string) => focus === null || focus.includes(sectionId);
+  const room: LabelRoom = { frame: shrunkFrame(view), taken: [], lines: [] };
+  const swathMm = (request.swathM * 1000) / view.scale;
+
+  const tinted: Region[] = sections.filter((section) => inFocus(section.id)).map((section) => section.region);
+  const routes: PageRoute[] =
+    swathMm < DRAWN_SWATH_MM
+      ? []
+      : passes
+          .filter((pass) => inFocus(pass.sectionId))
+          .map((pass) => ({ pass, points: pass.line.map((point) => yardToPage(view, point)) }));
+  for (const route of routes) room.lines.push({ points: route.points, closed: false });
+  for (const outline of yard.outlines) room.lines.push(...outlineToPage(view, outline));
+
+  const shownLines = cutLines.filter(({ between }) => focus === null || between.some(inFocus));
+  const cuts = drawCutLines(view, room, shownLines);
+  const symbols = yard.marks.flatMap((mark) => {
+    const centre = yardToPage(view, mark.at);
+    room.taken.push(symbolBox(centre));
+    return drawMark(mark.kind, centre);
+  });
+  const sectionNames = labelSections(view, room, sections, focus);
+  const numbers =
+    swathMm >= NUMBERED_SWATH_MM ? numberRoutes(room, routes, false) : { marks: [], unnumbered: [] };
+  const tapes = focus === null ? [] : drawTapes(view, room, yard, shownLines);
+  const labels = [
+    ...labelMarks(view, room, yard.marks),
+    ...labelOutlines(view, room, yard.outlines),
+    ...(focus === null ? labelZones(view, room, yard.outlines) : []),
+  ];
+  const style = {
+    weightMm: swathMm < 2.5 ? 0.18 : 0.3,
+    arrowMm: Math.min(2.6, Math.max(1.2, swathMm * 0.4)),
+    soft: false,
+  };
+  const marks: PageMark[] = [
+    ...(subject.pictureOpacity > 0 ? drawPictures(view, yard, subject.pictureOpacity) : []),
+    ...drawGround(view, yard, tinted),
+    ...drawRoutes(routes, style),
+    ...cuts,
+    ...tapes,
+    ...sectionNames,
+    ...numbers.marks,
+    ...symbols,
+    ...labels,
+  ];
+  const frame = [boxOutline(view.box)];
+  return {
+    marks: [
+      { kind: 'clip', subpaths: frame, marks },
+      shape(frame, null, pen(focus === null ? INK : SOFT_INK, 0.2)),
+    ],
+    unnumbered: numbers.unnumbered,
+  };
+}
+
+function symbolBox(centre: PagePoint) {
+  return {
+    xMm: centre.xMm - SYMBOL_RADIUS_MM,
+    yMm: centre.yMm - SYMBOL_RADIUS_MM,
+    widthMm: 2 * SYMBOL_RADIUS_MM,
+    heightMm: 2 * SYMBOL_RADIUS_MM,
+  };
+}
+
+function shrunkFrame(view: MapView) {
+  const { xMm, yMm, widthMm, heightMm } = view.box;
+  return { xMm: xMm + 0.6, yMm: yMm + 0.6, widthMm: widthMm - 1.2, heightMm: heightMm - 1.2 };
+}

@@ -1,0 +1,87 @@
+import type { CutLine } from '../sections/index.ts';
+import type { Ring, YardPoint } from '../spaces.ts';
+import type { Outline, Yard } from '../yard.ts';
+
+/** How to find one end of a cut line with a tape: so far along a straight edge, from its nearer corner. */
+export interface FlagTape {
+  readonly flag: YardPoint;
+  readonly corner: YardPoint;
+  readonly alongM: number;
+  /** 'north-west corner of the back lawn': for the table. */
+  readonly cornerName: string;
+}
+
+/** An end this near an edge is on it; the planners place ends on the treated ground's edge to the kernel grid. */
+const ON_EDGE_M = 0.02;
+
+/** Shorter edges are steps of a curve: their corners cannot be found on the ground. */
+const LEAST_EDGE_M = 1;
+
+const EDGE_KINDS: readonly Outline['kind'][] = ['zone', 'building', 'hardscape', 'bed', 'water', 'keep-off'];
+
+/** The tape distance of each end of a cut line, from end first; undefined where it meets no straight edge. */
+export function findFlagTapes(
+  yard: Yard,
+  cutLine: CutLine,
+): readonly [FlagTape | undefined, FlagTape | undefined] {
+  return [findTape(yard, cutLine.from), findTape(yard, cutLine.to)];
+}
+
+function findTape(yard: Yard, flag: YardPoint): FlagTape | undefined {
+  for (const kind of EDGE_KINDS) {
+    for (const outline of yard.outlines) {
+      if (outline.kind !== kind) continue;
+      for (const ring of [outline.outer, ...outline.holes]) {
+        const tape = findTapeOnRing(outline, ring, flag);
+        if (tape !== undefined) return tape;
+      }
+    }
+  }
+  return undefined;
+}
+
+function findTapeOnRing(outline: Outline, ring: Ring, flag: YardPoint): FlagTape | undefined {
+  for (let i = 0; i < ring.length; i++) {
+    const a = ring[i] as YardPoint;
+    const b = ring[(i + 1) % ring.length] as YardPoint;
+    const lengthM = Math.hypot(b.xM - a.xM, b.yM - a.yM);
+    if (lengthM < LEAST_EDGE_M) continue;
+    const ux = (b.xM - a.xM) / lengthM;
+    const uy = (b.yM - a.yM) / lengthM;
+    const alongM = (flag.xM - a.xM) * ux + (flag.yM - a.yM) * uy;
+    const offM = Math.abs((flag.yM - a.yM) * ux - (flag.xM - a.xM) * uy);
+    if (offM > ON_EDGE_M || alongM < -ON_EDGE_M || alongM > lengthM + ON_EDGE_M) continue;
+    const fromStart = alongM <= lengthM / 2;
+    const corner = fromStart ? a : b;
+    return {
+      flag,
+      corner,
+      alongM: Math.max(0, fromStart ? alongM : lengthM - alongM),
+      cornerName: `${windOf(outline.outer, corner)} corner, ${outline.name}`,
+    };
+  }
+  return undefined;
+}
+
+const WINDS = [
+  'east',
+  'north-east',
+  'north',
+  'north-west',
+  'west',
+  'south-west',
+  'south',
+  'south-east',
+] as const;
+
+/** On which side of the middle of an outline a corner lies, seen in the outline's own proportions. */
+function windOf(ring: Ring, corner: YardPoint): string {
+  const xs = ring.map((point) => point.xM);
+  const ys = ring.map((point) => point.yM);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  const x = (corner.xM - (left + right) / 2) / (right - left);
+  const y = (corner.yM - (low + high) / 2) / (high - low);
+  const eighth = Math.round(Math.atan2(y, x) / (Math.PI / 4));
+  return WINDS[(eighth + 8) % 8] as string;
+}

@@ -1,0 +1,91 @@
+import type { PagePoint } from '../spaces.ts';
+import { boxesOverlap, boxInside, findCommonBox, type PageBox } from './drawing.ts';
+import { boundsOf, boxInsideSubpaths, edgesMeetBox } from './pageGeometry.ts';
+import type { PageSubpath } from './page.ts';
+
+/**
+ * What is already on one map: labels may not touch `taken` boxes and should keep off `lines`. Filled while a
+ * map is drawn, most important labels first, and forgotten with it.
+ */
+export interface LabelRoom {
+  readonly frame: PageBox;
+  readonly taken: PageBox[];
+  readonly lines: PageSubpath[];
+}
+
+/** Candidate places tried each way across a region: enough to find the gap between two lanes. */
+const TRIES_ACROSS = 28;
+
+/** One crossed line costs as much as lying this share of the region's size off its middle. */
+const LINE_COST = 0.35;
+
+export function isFree(room: LabelRoom, box: PageBox): boolean {
+  return boxInside(box, room.frame) && !room.taken.some((other) => boxesOverlap(other, box));
+}
+
+/**
+ * The middle of a free place for a label inside a region: off its edges and off every label, crossing few
+ * lines, near the middle. Undefined when there is none.
+ */
+export function findRoomInside(
+  room: LabelRoom,
+  region: readonly PageSubpath[],
+  widthMm: number,
+  heightMm: number,
+): PagePoint | undefined {
+  const bounds = findCommonBox(boundsOf(region), room.frame);
+  if (bounds === undefined) return undefined;
+  const size = Math.max(bounds.widthMm, bounds.heightMm);
+  let best: { readonly point: PagePoint; readonly cost: number } | undefined;
+  for (let row = 1; row < TRIES_ACROSS; row++) {
+    for (let column = 1; column < TRIES_ACROSS; column++) {
+      const point = {
+        xMm: bounds.xMm + (bounds.widthMm * column) / TRIES_ACROSS,
+        yMm: bounds.yMm + (bounds.heightMm * row) / TRIES_ACROSS,
+      };
+      const box = centredBox(point, widthMm, heightMm);
+      const offX = point.xMm - bounds.xMm - bounds.widthMm / 2;
+      const offY = point.yMm - bounds.yMm - bounds.heightMm / 2;
+      const near = Math.hypot(offX, offY) / size;
+      if (best !== undefined && near >= best.cost) continue;
+      if (!isFree(room, box) || !boxInsideSubpaths(region, box)) continue;
+      const cost = near + LINE_COST * crossings(room.lines, box);
+      if (best === undefined || cost < best.cost) best = { point, cost };
+    }
+  }
+  return best?.point;
+}
+
+/** The middle of a free place close to a point, the nearest first, right and left before above and below. */
+export function findRoomBeside(
+  room: LabelRoom,
+  anchor: PagePoint,
+  widthMm: number,
+  heightMm: number,
+  gapMm: number,
+): PagePoint | undefined {
+  let best: { readonly point: PagePoint; readonly cost: number } | undefined;
+  for (let ring = 0; ring < 7; ring++) {
+    for (let turn = 0; turn < 16; turn++) {
+      const angle = (turn * Math.PI) / 8;
+      const reach = gapMm + ring * 1.6;
+      const point = {
+        xMm: anchor.xMm + Math.cos(angle) * (reach + widthMm / 2),
+        yMm: anchor.yMm - Math.sin(angle) * (reach + heightMm / 2),
+      };
+      const box = centredBox(point, widthMm, heightMm);
+      if (!isFree(room, box)) continue;
+      const cost = ring * 0.5 + crossings(room.lines, box) + (turn % 8 === 0 ? 0 : 0.2);
+      if (best === undefined || cost < best.cost) best = { point, cost };
+    }
+  }
+  return best?.point;
+}
+
+export function centredBox(centre: PagePoint, widthMm: number, heightMm: number): PageBox {
+  return { xMm: centre.xMm - widthMm / 2, yMm: centre.yMm - heightMm / 2, widthMm, heightMm };
+}
+
+function crossings(lines: readonly PageSubpath[], box: PageBox): number {
+  return lines.filter((line) => edgesMeetBox([line], box)).length;
+}

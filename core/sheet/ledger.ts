@@ -1,0 +1,125 @@
+import { at, COLUMN_RULE, INK, line, type PageBox, pen, RULE, SOFT_INK, text } from './drawing.ts';
+import { type Face, shortenText, textWidthMm } from './measureText.ts';
+import type { PageColour, PageMark } from './page.ts';
+
+export interface LedgerColumn {
+  readonly title: string;
+  /** Share of the table's width. */
+  readonly share: number;
+  readonly align: 'left' | 'right';
+}
+
+/** An entry and, after it in a lighter hand, what qualifies it (its ±). */
+export interface LedgerCell {
+  readonly entry: string;
+  readonly soft?: string;
+}
+
+export type LedgerRow = readonly (LedgerCell | string)[];
+
+export interface Ledger {
+  readonly columns: readonly LedgerColumn[];
+  readonly rows: readonly LedgerRow[];
+  /** Ruled single above and double below, as in a cash book; null = no sum. */
+  readonly sum: LedgerRow | null;
+}
+
+export const LEDGER_ROW_MM = 5.4;
+export const LEDGER_HEAD_MM = 5.6;
+
+const SIZE_MM = 3.1;
+const HEAD_SIZE_MM = 2.6;
+const SOFT_SIZE_MM = 2.5;
+const PAD_MM = 1.6;
+
+export function ledgerHeightMm(ledger: Ledger): number {
+  return LEDGER_HEAD_MM + (ledger.rows.length + (ledger.sum === null ? 0 : 1)) * LEDGER_ROW_MM + 1;
+}
+
+/** A ruled table: green row rules, pale red column rules, figures to the right; long entries are shortened. */
+export function drawLedger(xMm: number, yMm: number, widthMm: number, ledger: Ledger): PageMark[] {
+  const right = xMm + widthMm;
+  const cells = columnBoxes(xMm, widthMm, ledger.columns);
+  const marks: PageMark[] = [];
+  ledger.columns.forEach((column, i) => {
+    const style = { sizeMm: HEAD_SIZE_MM, face: 'condensed', colour: SOFT_INK } as const;
+    marks.push(
+      ...drawEntry(cells[i] as PageBox, yMm + LEDGER_HEAD_MM, column, { entry: column.title }, style),
+    );
+  });
+  marks.push(line([at(xMm, yMm + LEDGER_HEAD_MM), at(right, yMm + LEDGER_HEAD_MM)], pen(INK, 0.25)));
+  let foot = yMm + LEDGER_HEAD_MM;
+  for (const row of ledger.rows) {
+    foot += LEDGER_ROW_MM;
+    marks.push(...drawRow(cells, foot, ledger.columns, row, 'condensed'));
+    marks.push(line([at(xMm, foot), at(right, foot)], pen(RULE, 0.2)));
+  }
+  if (ledger.sum !== null) {
+    marks.push(line([at(xMm, foot), at(right, foot)], pen(INK, 0.25)));
+    foot += LEDGER_ROW_MM;
+    marks.push(...drawRow(cells, foot, ledger.columns, ledger.sum, 'condensed-bold'));
+    for (const y of [foot, foot + 0.7]) marks.push(line([at(xMm, y), at(right, y)], pen(INK, 0.25)));
+  }
+  for (const cell of cells.slice(1)) {
+    marks.push(line([at(cell.xMm, yMm + 0.8), at(cell.xMm, foot)], pen(COLUMN_RULE, 0.2)));
+  }
+  return marks;
+}
+
+function columnBoxes(xMm: number, widthMm: number, columns: readonly LedgerColumn[]): PageBox[] {
+  const shares = columns.reduce((sum, column) => sum + column.share, 0);
+  let left = xMm;
+  return columns.map((column) => {
+    const box = { xMm: left, yMm: 0, widthMm: (widthMm * column.share) / shares, heightMm: 0 };
+    left += box.widthMm;
+    return box;
+  });
+}
+
+function drawRow(
+  cells: readonly PageBox[],
+  footMm: number,
+  columns: readonly LedgerColumn[],
+  row: LedgerRow,
+  face: Face,
+): PageMark[] {
+  return row.flatMap((cell, i) =>
+    drawEntry(
+      cells[i] as PageBox,
+      footMm,
+      columns[i] as LedgerColumn,
+      typeof cell === 'string' ? { entry: cell } : cell,
+      { sizeMm: SIZE_MM, face, colour: INK },
+    ),
+  );
+}
+
+function drawEntry(
+  box: PageBox,
+  footMm: number,
+  column: LedgerColumn,
+  cell: LedgerCell,
+  style: { readonly sizeMm: number; readonly face: Face; readonly colour: PageColour },
+): PageMark[] {
+  const baseMm = footMm - 1.65;
+  const left = box.xMm + PAD_MM;
+  const right = box.xMm + box.widthMm - PAD_MM;
+  const soft = cell.soft ?? '';
+  const softMm = soft === '' ? 0 : textWidthMm(soft, SOFT_SIZE_MM, 'condensed') + 0.9;
+  const entry = shortenText(cell.entry, style.sizeMm, style.face, right - left - softMm);
+  if (entry === '') return [];
+  const entryMm = textWidthMm(entry, style.sizeMm, style.face);
+  const atRight = column.align === 'right';
+  const marks: PageMark[] = [
+    text(atRight ? right - softMm : left, baseMm, entry, { ...style, align: atRight ? 'right' : 'left' }),
+  ];
+  if (soft !== '') {
+    const softStyle = { sizeMm: SOFT_SIZE_MM, face: 'condensed', colour: SOFT_INK } as const;
+    marks.push(
+      atRight
+        ? text(right, baseMm, soft, { ...softStyle, align: 'right' })
+        : text(left + entryMm + 0.9, baseMm, soft, softStyle),
+    );
+  }
+  return marks;
+}

@@ -1,0 +1,102 @@
+import type { OutlineKind, Yard } from '../yard.ts';
+import { at, boxOutline, FLAG_INK, INK, line, type PageBox, pen, shape, text, TURF_TINT } from './drawing.ts';
+import { findHatch, GROUND_INK } from './hatch.ts';
+import { drawFlag, drawMark } from './mapSymbols.ts';
+import { textWidthMm } from './measureText.ts';
+import type { PageMark } from './page.ts';
+
+const WORDS: Readonly<Record<OutlineKind, string>> = {
+  zone: 'treated turf',
+  bed: 'bed',
+  hardscape: 'hardscape',
+  building: 'building',
+  water: 'water',
+  tree: 'tree',
+  'keep-off': 'keep-off strip',
+  'check-plot': 'check plot',
+};
+
+interface LegendEntry {
+  readonly words: string;
+  readonly draw: (swatch: PageBox) => PageMark[];
+}
+
+const SWATCH = { widthMm: 7, heightMm: 4 } as const;
+const ROW_MM = 5.6;
+const SIZE_MM = 2.7;
+
+function entriesFor(yard: Yard, hasCutLines: boolean): LegendEntry[] {
+  const kinds = (Object.keys(WORDS) as OutlineKind[]).filter((kind) =>
+    yard.outlines.some((outline) => outline.kind === kind),
+  );
+  const entries: LegendEntry[] = kinds.map((kind) => ({
+    words: WORDS[kind],
+    draw: (box) => swatch(kind, box),
+  }));
+  entries.push({ words: 'pass, walked this way', draw: passSwatch });
+  if (hasCutLines) entries.push({ words: 'cut line, flag at each end', draw: cutSwatch });
+  for (const kind of ['spigot', 'landmark'] as const) {
+    if (yard.marks.some((mark) => mark.kind === kind)) {
+      entries.push({
+        words: kind,
+        draw: (box) => drawMark(kind, at(box.xMm + box.widthMm / 2, box.yMm + box.heightMm / 2)),
+      });
+    }
+  }
+  return entries;
+}
+
+function swatch(kind: OutlineKind, box: PageBox): PageMark[] {
+  const outline = [boxOutline(box)];
+  const hatch = findHatch(kind, outline, box);
+  const tint = kind === 'zone' ? [shape(outline, TURF_TINT, null)] : [];
+  return [...tint, ...(hatch === undefined ? [] : [hatch]), shape(outline, null, GROUND_INK[kind].edge)];
+}
+
+function passSwatch(box: PageBox): PageMark[] {
+  const y = box.yMm + box.heightMm / 2;
+  const tip = at(box.xMm + box.widthMm, y);
+  const back = tip.xMm - 1.8;
+  return [
+    line([at(box.xMm, y), tip], pen(INK, 0.3)),
+    line([at(back, y - 0.75), tip, at(back, y + 0.75)], pen(INK, 0.3)),
+  ];
+}
+
+function cutSwatch(box: PageBox): PageMark[] {
+  const y = box.yMm + box.heightMm;
+  const left = box.xMm + 0.5;
+  return [
+    line([at(left, y), at(box.xMm + box.widthMm, y)], pen(FLAG_INK, 0.45, [1.6, 0.9])),
+    ...drawFlag(at(left, y)),
+  ];
+}
+
+/** The rows of a legend as wide as a page body; only what this yard has on it. */
+export function drawLegend(
+  xMm: number,
+  yMm: number,
+  widthMm: number,
+  yard: Yard,
+  hasCutLines: boolean,
+): { readonly marks: PageMark[]; readonly heightMm: number } {
+  const marks: PageMark[] = [];
+  let left = xMm;
+  let top = yMm;
+  for (const entry of entriesFor(yard, hasCutLines)) {
+    const entryMm = SWATCH.widthMm + 1.6 + textWidthMm(entry.words, SIZE_MM, 'condensed');
+    if (left > xMm && left + entryMm > xMm + widthMm) {
+      left = xMm;
+      top += ROW_MM;
+    }
+    marks.push(...entry.draw({ xMm: left, yMm: top, ...SWATCH }));
+    marks.push(
+      text(left + SWATCH.widthMm + 1.6, top + SWATCH.heightMm / 2 + 0.95, entry.words, {
+        sizeMm: SIZE_MM,
+        face: 'condensed',
+      }),
+    );
+    left += entryMm + 4.6;
+  }
+  return { marks, heightMm: top + ROW_MM - yMm };
+}

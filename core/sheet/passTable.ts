@@ -1,0 +1,73 @@
+import type { Pass } from '../passes/index.ts';
+import { formatTime, lengthFigure, volumeFigure, volumeUnitFor } from '../units/index.ts';
+import type { Ledger, LedgerRow } from './ledger.ts';
+import type { SheetContext } from './sheetContext.ts';
+import type { LoadFigures } from './sheetFigures.ts';
+
+/**
+ * The passes of one load in walking order, with what should be left in the bottle or tank after each, so that a
+ * drift shows on the third pass and not at an empty bottle. When there are more passes than rows, every second,
+ * third, … is listed and always the last.
+ *
+ * @param groups how many tables stand side by side
+ */
+export function passTables(
+  context: SheetContext,
+  load: LoadFigures,
+  passes: readonly Pass[],
+  rowsEach: number,
+  groups: number,
+): Ledger[] {
+  const rows = thinOut(passRows(context, load, passes), rowsEach * groups);
+  const perGroup = Math.min(rowsEach, Math.max(4, Math.ceil(rows.length / groups)));
+  const { units } = context;
+  const tables: Ledger[] = [];
+  for (let start = 0; start < rows.length; start += perGroup) {
+    tables.push({
+      columns: [
+        { title: 'pass', share: 0.9, align: 'right' },
+        { title: 'along', share: 1, align: 'left' },
+        { title: units === 'us' ? 'ft' : 'm', share: 1.1, align: 'right' },
+        { title: 'time', share: 1, align: 'right' },
+        { title: `left, ${levelUnit(context, load)}`, share: 1.45, align: 'right' },
+      ],
+      rows: rows.slice(start, start + perGroup),
+      sum: null,
+    });
+  }
+  return tables;
+}
+
+/** A hose-end bottle holds product alone; a tank the whole mix. */
+function filledL(context: SheetContext, load: LoadFigures): number {
+  return context.applicator.kind === 'hose-end' ? load.productL : load.productL + load.carrierL;
+}
+
+function levelUnit(context: SheetContext, load: LoadFigures) {
+  return context.applicator.kind === 'hose-end'
+    ? context.figures.productUnit
+    : volumeUnitFor(filledL(context, load), context.units);
+}
+
+function passRows(context: SheetContext, load: LoadFigures, passes: readonly Pass[]): LedgerRow[] {
+  const { units, plan } = context;
+  const totalM = passes.reduce((sum, pass) => sum + pass.lengthM, 0);
+  const unit = levelUnit(context, load);
+  let walkedM = 0;
+  return passes.map((pass, i) => {
+    walkedM += pass.lengthM;
+    const leftL = i === passes.length - 1 ? 0 : filledL(context, load) * (1 - walkedM / totalM);
+    return [
+      String(pass.order),
+      pass.kind === 'perimeter' ? 'edge' : 'lane',
+      lengthFigure(pass.lengthM, units).text,
+      formatTime(pass.lengthM / plan.ground.request.paceMPerS),
+      volumeFigure(leftL, units, unit).text,
+    ];
+  });
+}
+
+function thinOut(rows: readonly LedgerRow[], most: number): LedgerRow[] {
+  const every = Math.ceil(rows.length / Math.max(1, most));
+  return rows.filter((_, i) => (i + 1) % every === 0 || i === rows.length - 1).slice(-most);
+}

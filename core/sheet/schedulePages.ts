@@ -1,0 +1,164 @@
+import {
+  areaFigure,
+  formatAngle,
+  formatAreaSigma,
+  formatNumber,
+  formatPercent,
+  formatTime,
+  lengthFigure,
+} from '../units/index.ts';
+import type { UnitSystem } from '../yard.ts';
+import type { LedgerCell, LedgerRow } from './ledger.ts';
+import { type FlowItem, flowOverPages } from './pageFlow.ts';
+import { paperPlan } from './paper.ts';
+import type { DraftPage, SheetContext } from './sheetContext.ts';
+import { otherAreas } from './sheetFigures.ts';
+
+const UNIT: Readonly<Record<UnitSystem, string>> = { us: 'ft²', metric: 'm²' };
+const LENGTH: Readonly<Record<UnitSystem, string>> = { us: 'ft', metric: 'm' };
+
+/** The area schedule by zone and by section, and how the passes cover the ground. */
+export function schedulePages(context: SheetContext): DraftPage[] {
+  const paper = paperPlan(context.paper, 'portrait');
+  const items = [zoneSchedule(context), sectionSchedule(context), coverageSchedule(context)];
+  return flowOverPages(paper.body, items).map((marks) => ({
+    paper,
+    title: 'Areas',
+    subtitle: 'zones, sections and ground covered',
+    scaleWords: '',
+    marks,
+  }));
+}
+
+function zoneSchedule({ units, figures }: SheetContext): FlowItem {
+  const other = units === 'us' ? 'metric' : 'us';
+  const { zones, zoneSum } = figures;
+  const others = otherAreas(
+    zones.map((zone) => zone.treatedM2),
+    other,
+  );
+  const shared = zoneSum.ownedByOtherM2 > 0;
+  const rowOf = (name: string, zone: typeof zoneSum, otherM2: number): LedgerRow => [
+    name,
+    areaFigure(zone.grossM2, units).text,
+    areaFigure(zone.cutOutM2, units).text,
+    ...(shared ? [areaFigure(zone.ownedByOtherM2, units).text] : []),
+    areaFigure(zone.turfM2, units).text,
+    areaFigure(zone.leftOutM2, units).text,
+    withSigma(zone.treatedM2, zone.sigmaM2, units),
+    withSigma(otherM2, zone.sigmaM2, other),
+  ];
+  return {
+    kind: 'ledger',
+    title: 'Zones',
+    note: 'gross = turf + cut-outs; turf = treated + left out; ± is one standard deviation',
+    ledger: {
+      columns: [
+        { title: 'zone', share: 2, align: 'left' },
+        { title: `gross ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `cut-outs ${UNIT[units]}`, share: 1, align: 'right' },
+        ...(shared ? [{ title: 'counted elsewhere', share: 1.1, align: 'right' } as const] : []),
+        { title: `turf ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `left out ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `treated ${UNIT[units]}`, share: 1.3, align: 'right' },
+        { title: `treated ${UNIT[other]}`, share: 1.3, align: 'right' },
+      ],
+      rows: zones.map((zone, i) => rowOf(zone.name, zone, others[i] as number)),
+      sum: rowOf(
+        'all zones',
+        zoneSum,
+        others.reduce((sum, areaM2) => sum + areaM2, 0),
+      ),
+    },
+  };
+}
+
+function withSigma(areaM2: number, sigmaM2: number | null, units: UnitSystem): LedgerCell {
+  const entry = areaFigure(areaM2, units).text;
+  if (sigmaM2 === null) return { entry };
+  // The unit stands in the column's head.
+  return { entry, soft: formatAreaSigma(sigmaM2, units).split(' ').slice(0, 2).join(' ') };
+}
+
+function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
+  const other = units === 'us' ? 'metric' : 'us';
+  const others = otherAreas(
+    figures.loads.map((load) => load.areaM2),
+    other,
+  );
+  const figuresOf = new Map(plan.ground.sectionFigures.map((entry) => [entry.sectionId, entry]));
+  const rows = figures.loads.map((load, i): LedgerRow => {
+    const own = figuresOf.get(load.section.id);
+    return [
+      load.section.id,
+      load.section.zoneName,
+      areaFigure(load.areaM2, units).text,
+      areaFigure(others[i] as number, other).text,
+      own === undefined ? '' : String(own.passes),
+      own === undefined ? '' : lengthFigure(own.onLengthM, units).text,
+      own === undefined ? '' : formatAngle(own.headingDeg),
+      own === undefined ? '' : formatTime(own.timeS),
+    ];
+  });
+  const { passes, onLengthM, timeS } = plan.ground;
+  return {
+    kind: 'ledger',
+    title: 'Sections',
+    note: 'in the order they are walked; one load each',
+    ledger: {
+      columns: [
+        { title: 'section', share: 0.8, align: 'left' },
+        { title: 'zone', share: 2, align: 'left' },
+        { title: `treated ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `treated ${UNIT[other]}`, share: 1, align: 'right' },
+        { title: 'passes', share: 0.8, align: 'right' },
+        { title: `walk on, ${LENGTH[units]}`, share: 1, align: 'right' },
+        { title: 'lanes run', share: 0.9, align: 'right' },
+        { title: 'time', share: 0.8, align: 'right' },
+      ],
+      rows,
+      sum: [
+        'all',
+        '',
+        areaFigure(sum(figures.loads.map((load) => load.areaM2)), units).text,
+        areaFigure(sum(others), other).text,
+        formatNumber(passes.length, 0),
+        lengthFigure(onLengthM, units).text,
+        '',
+        formatTime(timeS),
+      ],
+    },
+  };
+}
+
+function coverageSchedule({ units, plan }: SheetContext): FlowItem {
+  const { treatedM2, onceM2, twiceM2, missedM2, outsideM2 } = plan.ground.coverage;
+  const rowOf = (words: string, areaM2: number): LedgerRow => [
+    words,
+    areaFigure(areaM2, units).text,
+    treatedM2 > 0 ? formatPercent(areaM2 / treatedM2) : '',
+  ];
+  return {
+    kind: 'ledger',
+    title: 'Ground covered',
+    note: 'measured by laying every swath over the treated ground',
+    ledger: {
+      columns: [
+        { title: '', share: 3, align: 'left' },
+        { title: UNIT[units], share: 1, align: 'right' },
+        { title: 'of treated', share: 1, align: 'right' },
+      ],
+      rows: [
+        rowOf('covered once', onceM2),
+        rowOf('covered twice or more', twiceM2),
+        rowOf('missed', missedM2),
+        rowOf('thrown outside the treated ground', outsideM2),
+      ],
+      sum: null,
+    },
+  };
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
