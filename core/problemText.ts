@@ -61,63 +61,63 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
 
     case 'value/not-a-number':
       return say(
-        `${problem.where.field}: “${problem.facts.typed}” cannot be read as a number.`,
+        `${atStart(problem.where.field)}: “${problem.facts.typed}” cannot be read as a number.`,
         'Type a number such as 43.3, with a point before the decimals.',
       );
     case 'value/not-a-date':
       return say(
-        `${problem.where.field}: “${problem.facts.typed}” is not a date.`,
+        `${atStart(problem.where.field)}: “${problem.facts.typed}” is not a date.`,
         'Type the year, month and day, such as 2026-05-12.',
       );
     case 'value/missing-unit':
       return say(
-        `${problem.where.field}: “${problem.facts.typed}” has no unit.`,
+        `${atStart(problem.where.field)}: “${problem.facts.typed}” has no unit.`,
         `Add the unit, for example ${problem.facts.expected}.`,
       );
     case 'value/unknown-unit':
       return say(
-        `${problem.where.field}: “${problem.facts.typed}” has a unit that does not fit here.`,
+        `${atStart(problem.where.field)}: “${problem.facts.typed}” has a unit that does not fit here.`,
         `Give it in a unit such as ${problem.facts.expected}.`,
       );
     case 'value/out-of-range':
       return say(
-        `${problem.where.field} is out of range.`,
+        `${atStart(problem.where.field)} is out of range.`,
         `Give a value from ${problem.facts.least} to ${problem.facts.most} ${problem.facts.unit}.`,
       );
     case 'value/not-positive':
-      return say(`${problem.where.field} must be more than zero.`, 'Give a value above zero.');
+      return say(`${atStart(problem.where.field)} must be more than zero.`, 'Give a value above zero.');
     case 'value/no-scale':
       return say(
-        `${problem.where.field} has no scale yet, so nothing on it has a size.`,
+        `${atStart(problem.where.field)} has no scale yet, so nothing on it has a size.`,
         'Give one known length on the picture first.',
       );
     case 'value/rate-over-label':
       return say(
-        `${problem.where.field}: ${formatRate(problem.facts.rateLPerM2, units)} is over the label limit of ${formatRate(problem.facts.mostRateLPerM2, units)} for one application.`,
+        `${atStart(problem.where.field)}: ${formatRate(problem.facts.rateLPerM2, units)} is over the label limit of ${formatRate(problem.facts.mostRateLPerM2, units)} for one application.`,
         'Lower the rate to the label limit or below.',
       );
     case 'value/carrier-under-label':
       return say(
-        `${problem.where.field}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is under the ${formatCarrier(problem.facts.leastCarrierLPerM2, units)} the label asks for.`,
+        `${atStart(problem.where.field)}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is under the ${formatCarrier(problem.facts.leastCarrierLPerM2, units)} the label asks for.`,
         'Raise the carrier volume: walk slower, or use a larger nozzle and calibrate again.',
       );
     case 'value/rate-over-carrier':
       return say(
-        `${problem.where.field}: the whole mix of ${formatCarrier(problem.facts.carrierLPerM2, units)} is less than the product alone, ${formatRate(problem.facts.rateLPerM2, units)}.`,
+        `${atStart(problem.where.field)}: the whole mix of ${formatCarrier(problem.facts.carrierLPerM2, units)} is less than the product alone, ${formatRate(problem.facts.rateLPerM2, units)}.`,
         'Check both numbers and their units.',
       );
     case 'value/carrier-unusual':
       return say(
-        `${problem.where.field}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is outside the usual ${formatCarrier(problem.facts.leastLPerM2, units)} to ${formatCarrier(problem.facts.mostLPerM2, units)}.`,
+        `${atStart(problem.where.field)}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is outside the usual ${formatCarrier(problem.facts.leastLPerM2, units)} to ${formatCarrier(problem.facts.mostLPerM2, units)}.`,
         'Check the number and its unit; leave it if the applicator was calibrated to it.',
       );
     case 'value/scale-does-not-fit':
       return say(
-        `${problem.where.field}: the yard does not fit the paper at 1:${problem.facts.scale}.`,
+        `${atStart(problem.where.field)}: the yard does not fit the paper at 1:${problem.facts.scale}.`,
         `Take 1:${problem.facts.fittingScale} or a smaller scale, larger paper, or let the scale be picked.`,
       );
     case 'value/missing':
-      return say(`${problem.where.field} is missing.`, 'Fill it in or choose it.');
+      return say(`${atStart(problem.where.field)} is missing.`, 'Fill it in or choose it.');
 
     case 'plan/load-below-one-swath-square':
       return say(
@@ -269,6 +269,11 @@ function say(what: string, mend: string): ProblemText {
 /** Reached only by a kind the type does not know; a new kind without words does not compile. */
 function unsaid(problem: never): never {
   throw new Defect(`no words for ${JSON.stringify(problem)}`);
+}
+
+/** A field's name is written as it stands on its ruled line; a sentence begins with a capital. */
+function atStart(field: string): string {
+  return field.charAt(0).toUpperCase() + field.slice(1);
 }
 
 function counted(count: number, noun: string): string {

@@ -1,4 +1,4 @@
-import { GALLON_L } from './constants.ts';
+import { FLUID_OUNCE_L, GALLON_L } from './constants.ts';
 import { type Figure, joined } from './figure.ts';
 import { formatNumber, formatSignificant } from './formatNumber.ts';
 import { RATE_UNITS, type RateUnit, SPEED_UNITS, type SpeedUnit, VOLUME_UNITS } from './unitTables.ts';
@@ -66,6 +66,13 @@ export function formatCarrier(carrierLPerM2: number, units: UnitSystem): string 
 
 function inRateUnit(rateLPerM2: number, unit: RateUnit): Figure<RateUnit> {
   return { text: formatSignificant(rateLPerM2 / RATE_UNITS[unit], RATE_DIGITS), unit };
+}
+
+/** A hose-end dial as it is marked: "0.6 fl oz/gal" or "4.69 mL/L" of product per water. */
+export function formatDial(dialRatio: number, units: UnitSystem): string {
+  return units === 'us'
+    ? `${formatSignificant(dialRatio * (GALLON_L / FLUID_OUNCE_L), 3)} fl oz/gal`
+    : `${formatSignificant(dialRatio * 1000, 3)} mL/L`;
 }
 
 /** A walking pace in ft/s or m/s, to three significant digits. */

@@ -49,6 +49,7 @@ export {
   carrierFigure,
   carrierUnitFor,
   formatCarrier,
+  formatDial,
   formatRate,
   formatSpeed,
   formatTime,
@@ -76,7 +77,7 @@ export { formatNumber, formatSignificant } from './formatNumber.ts';
 export type { UnitSystem } from './unitSystem.ts';
 export type { AreaUnit, LengthUnit, RateUnit, SpeedUnit, VolumeUnit } from './unitTables.ts';
 export { parseAngle } from './parseAngle.ts';
-export { parseArea, parseLength, parseSpeed, parseVolume } from './parseQuantity.ts';
+export { parseArea, parseLength, parseOffset, parseSpeed, parseVolume } from './parseQuantity.ts';
 export { parseCarrier, parseRate } from './parseRate.ts';
 export { USUAL_UNITS, type UsualUnits } from './usualUnits.ts';
 export { apportionForDisplay } from './apportionForDisplay.ts';

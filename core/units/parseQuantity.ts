@@ -69,6 +69,12 @@ export function parseLength(typed: string, field: string, defaultUnit: LengthUni
   return positive(readQuantity(typed, field, LENGTH, defaultUnit), field, metres);
 }
 
+/** A length of either sign, or none: a coordinate or a shift. Otherwise as `parseLength`. */
+export function parseOffset(typed: string, field: string, defaultUnit: LengthUnit | null): Result<Metres> {
+  const read = readQuantity(typed, field, LENGTH, defaultUnit);
+  return read.ok ? ok(metres(read.value)) : read;
+}
+
 /** "100m2", "1,000 ft²", "1000 sq ft", "0.25 acre". */
 export function parseArea(typed: string, field: string, defaultUnit: AreaUnit | null): Result<SquareMetres> {
   return positive(readQuantity(typed, field, AREA, defaultUnit), field, squareMetres);

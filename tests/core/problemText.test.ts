@@ -152,6 +152,11 @@ describe('the words for a problem', () => {
     expect(problemText(EVERY['file/too-large'], 'us').what).toContain('3,000.0 MB'); // 3e9 bytes / 1e6
   });
 
+  test('begin with a capital even where the field on its line does not', () => {
+    const words = problemText({ ...EVERY['value/not-positive'], where: { field: 'swath' } }, 'us');
+    expect(words.what).toBe('Swath must be more than zero.'); // the field, capitalised
+  });
+
   test('say that latitude and longitude are swapped only where that is likely', () => {
     const swapped = EVERY['file/coordinates-out-of-range'];
     const lost = { ...swapped, facts: { ...swapped.facts, swappedLikely: false } };

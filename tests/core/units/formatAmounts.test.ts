@@ -3,6 +3,7 @@ import {
   FLUID_OUNCE_L,
   FOOT_M,
   formatCarrier,
+  formatDial,
   formatRate,
   formatSpeed,
   formatTime,
@@ -54,6 +55,11 @@ describe('a rate', () => {
   test('comes apart into figure and unit', () => {
     expect(rateFigure(0.001, 'metric')).toEqual({ text: '100', unit: 'mL per 100 m²' }); // 0.001 L/m² × 100 m²
   });
+});
+
+test('a dial is marked in fluid ounces per gallon or millilitres per litre', () => {
+  expect(formatDial((0.6 * FLUID_OUNCE_L) / GALLON_L, 'us')).toBe('0.6 fl oz/gal'); // the input
+  expect(formatDial((0.6 * FLUID_OUNCE_L) / GALLON_L, 'metric')).toBe('4.69 mL/L'); // 0.6 / 128 = 0.0046875
 });
 
 describe('pace and time', () => {

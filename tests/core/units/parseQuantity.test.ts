@@ -17,6 +17,7 @@ import {
   lengthFigure,
   parseArea,
   parseLength,
+  parseOffset,
   parseSpeed,
   parseVolume,
   SQUARE_FOOT_M2,
@@ -93,6 +94,13 @@ describe('a typed length', () => {
       ],
     });
   });
+});
+
+test('an offset may go either way, or nowhere', () => {
+  expect(value(parseOffset(`-12' 6"`, 'East', 'ft'))).toBeCloseTo(-3.81, 12); // −12.5 × 0.3048
+  expect(value(parseOffset('3.81', 'East', 'm'))).toBe(3.81); // the input
+  expect(value(parseOffset('0', 'East', 'm'))).toBe(0); // the input
+  expect(refusal(parseOffset('east', 'East', 'm'))).toBe('value/not-a-number');
 });
 
 test.each([
