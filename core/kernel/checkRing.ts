@@ -1,0 +1,35 @@
+import { ok, type Result, trouble } from '../result.ts';
+import type { Ring } from '../spaces.ts';
+import { findCrossing } from './crossing.ts';
+import { ringBounds, signedAreaM2 } from './measure.ts';
+
+/** Largest coordinate, in metres from the yard's origin, that the kernel grid is made for. */
+const MOST_REACH_M = 10_000;
+/** An outline smaller than a square centimetre is a slip of the hand. */
+const LEAST_AREA_M2 = 1e-4;
+
+/**
+ * Whether a ring can stand for ground.
+ *
+ * @param outlineId, name go into the problem's `where`
+ * Problems: shape/not-finite, shape/too-few-points (fewer than three different corners), shape/too-large,
+ * shape/self-crossing with the crossing point, shape/zero-area
+ */
+export function checkRing(ring: Ring, outlineId: string, name: string): Result<Ring> {
+  const where = { outlineId, name };
+  if (!ring.every(({ xM, yM }) => Number.isFinite(xM) && Number.isFinite(yM))) {
+    return trouble({ kind: 'shape/not-finite', where, facts: {} });
+  }
+  const points = new Set(ring.map(({ xM, yM }) => `${xM} ${yM}`)).size;
+  if (points < 3) return trouble({ kind: 'shape/too-few-points', where, facts: { points } });
+  const { minXM, minYM, maxXM, maxYM } = ringBounds(ring);
+  const extentM = Math.max(-minXM, -minYM, maxXM, maxYM);
+  if (extentM > MOST_REACH_M) return trouble({ kind: 'shape/too-large', where, facts: { extentM } });
+  const areaM2 = Math.abs(signedAreaM2(ring));
+  const crossing = findCrossing(ring);
+  if (crossing !== undefined) {
+    return trouble({ kind: 'shape/self-crossing', where: { ...where, at: crossing }, facts: { crossing } });
+  }
+  if (areaM2 < LEAST_AREA_M2) return trouble({ kind: 'shape/zero-area', where, facts: {} });
+  return ok(ring);
+}

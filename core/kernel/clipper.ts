@@ -1,0 +1,108 @@
+import { Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType, type Paths64 } from 'clipper2-ts';
+import type { Region, Ring, YardPoint } from '../spaces.ts';
+import { signedAreaM2 } from './measure.ts';
+import { nestRings } from './nestRings.ts';
+
+/**
+ * The one file that knows the clipping library. It works on whole numbers: yard metres are put on a grid of
+ * `GRID_M` on the way in. Its tree of holes misnests where edges are shared, so flat paths are taken and
+ * nested by `nestRings`.
+ */
+
+/** Kernel grid. Far below any tape, and 10 km of it is 1e9: products stay exact in a double's 53 bits. */
+export const GRID_M = 1e-5;
+const PER_M = 1e5;
+
+/** Miter corners longer than this many offsets are squared off, so that a needle does not shoot out. */
+const MITER_LIMIT = 4;
+/** How far a round join's chords may lie inside the true arc, in grid steps: 1 mm. */
+const ARC_TOLERANCE = 100;
+
+export type Overlay = 'union' | 'subtract' | 'intersect';
+const CLIP_TYPE = {
+  union: ClipType.Union,
+  subtract: ClipType.Difference,
+  intersect: ClipType.Intersection,
+} as const;
+
+/** Regions on the grid, as a person sees them: a crossing outline counts by even-odd. */
+export type GridPaths = Paths64;
+
+/**
+ * Puts regions on the grid. Each is unioned even-odd on its own first: a bow-tie whose two halves run opposite
+ * ways would cancel under the non-zero rule used afterwards.
+ */
+export function toGrid(regions: readonly Region[]): GridPaths {
+  return regions.flatMap((region) =>
+    run(ClipType.Union, [region.outer, ...region.holes].map(ringToGrid), [], FillRule.EvenOdd),
+  );
+}
+
+/** Overlay of two sets on the grid. */
+export function overlayGrid(overlay: Overlay, subject: GridPaths, clip: GridPaths): GridPaths {
+  return run(CLIP_TYPE[overlay], subject, clip, FillRule.NonZero);
+}
+
+/** Back to yard metres, with every hole in the ring it belongs to. */
+export function fromGrid(paths: GridPaths): Region[] {
+  return nestRings(paths.map((path) => path.map(({ x, y }) => ({ xM: x / PER_M, yM: y / PER_M }))));
+}
+
+/** Area of flat, non-overlapping paths, in m². */
+export function gridAreaM2(paths: GridPaths): number {
+  return paths.reduce(
+    (areaM2, path) => areaM2 + signedAreaM2(path.map(({ x, y }) => ({ xM: x, yM: y }))) / PER_M / PER_M,
+    0,
+  );
+}
+
+/** Grown (positive) or shrunk (negative) by a distance. */
+export function offsetGrid(paths: GridPaths, deltaM: number, join: 'round' | 'miter'): GridPaths {
+  const work = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE);
+  work.addPaths(paths, join === 'round' ? JoinType.Round : JoinType.Miter, EndType.Polygon);
+  const grown: Paths64 = [];
+  work.execute(deltaM * PER_M, grown);
+  return grown;
+}
+
+/** The ground within a distance of a walked line. */
+export function bufferGrid(
+  line: readonly YardPoint[],
+  halfWidthM: number,
+  ends: 'flat' | 'round',
+): GridPaths {
+  const work = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE);
+  const first = line[0];
+  const last = line.at(-1);
+  const closed = line.length > 3 && first?.xM === last?.xM && first?.yM === last?.yM;
+  const path = ringToGrid(closed ? line.slice(0, -1) : line);
+  const open = ends === 'round' ? EndType.Round : EndType.Butt;
+  work.addPath(path, JoinType.Round, closed ? EndType.Joined : open);
+  const swath: Paths64 = [];
+  work.execute(halfWidthM * PER_M, swath);
+  return swath;
+}
+
+/** The parts of an open line that lie inside. */
+export function clipLineGrid(line: readonly YardPoint[], inside: GridPaths): YardPoint[][] {
+  const work = new Clipper64();
+  work.addOpenSubject([ringToGrid(line)]);
+  work.addClip(inside);
+  const closed: Paths64 = [];
+  const open: Paths64 = [];
+  work.execute(ClipType.Intersection, FillRule.NonZero, closed, open);
+  return open.map((path) => path.map(({ x, y }) => ({ xM: x / PER_M, yM: y / PER_M })));
+}
+
+function ringToGrid(ring: Ring): { x: number; y: number }[] {
+  return ring.map(({ xM, yM }) => ({ x: Math.round(xM * PER_M), y: Math.round(yM * PER_M) }));
+}
+
+function run(type: ClipType, subject: Paths64, clip: Paths64, rule: FillRule): Paths64 {
+  const work = new Clipper64();
+  work.addSubject(subject);
+  if (clip.length > 0) work.addClip(clip);
+  const paths: Paths64 = [];
+  work.execute(type, rule, paths);
+  return paths;
+}

@@ -1,0 +1,28 @@
+/**
+ * Kernel: rings and regions on the plane of the yard. In: open rings in yard metres, outlines as a person drew
+ * them; out: measures, clean regions, parts of lines. Method: one robust overlay library on a fixed grid, every
+ * split held against an area identity with a second library behind it; predicates in exact arithmetic.
+ * Out of scope: what a region means, and mending what a person drew.
+ */
+export { checkRing } from './checkRing.ts';
+export { GRID_M } from './clipper.ts';
+export { findCrossing } from './crossing.ts';
+export { clipHalfPlane } from './halfPlane.ts';
+export { interiorPoint, regionContains } from './inside.ts';
+export {
+  orientRegion,
+  type RingBounds,
+  regionAreaM2,
+  regionsAreaM2,
+  ringBounds,
+  ringPerimeterM,
+  signedAreaM2,
+} from './measure.ts';
+export {
+  bufferLine,
+  clipLine,
+  intersectRegions,
+  offsetRegions,
+  subtractRegions,
+  unionRegions,
+} from './overlay.ts';

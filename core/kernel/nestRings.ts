@@ -1,0 +1,66 @@
+import type { Region, Ring, YardPoint } from '../spaces.ts';
+import { type RingBounds, ringBounds, signedAreaM2 } from './measure.ts';
+
+/**
+ * Sorts flat rings of one overlay result into regions. Counter-clockwise rings are outer rings; each clockwise
+ * one is a hole of the smallest outer ring that contains it. Rings may touch but do not cross.
+ * Cost: holes times outer rings whose box contains them
+ */
+export function nestRings(rings: readonly Ring[]): Region[] {
+  const outers: { ring: Ring; areaM2: number; bounds: RingBounds; holes: Ring[] }[] = [];
+  const holes: Ring[] = [];
+  for (const ring of rings) {
+    const areaM2 = signedAreaM2(ring);
+    if (areaM2 > 0) outers.push({ ring, areaM2, bounds: ringBounds(ring), holes: [] });
+    else if (areaM2 < 0) holes.push(ring);
+  }
+  // Smallest first: the first that contains a hole is the one it lies in directly.
+  const bySize = [...outers].sort((a, b) => a.areaM2 - b.areaM2);
+  for (const hole of holes) {
+    const box = ringBounds(hole);
+    const holeM2 = -signedAreaM2(hole);
+    const owner = bySize.find(
+      (outer) => outer.areaM2 >= holeM2 && boxInside(box, outer.bounds) && ringInside(hole, outer.ring),
+    );
+    owner?.holes.push(hole);
+  }
+  return outers.map(({ ring, holes: own }) => ({ outer: ring, holes: own }));
+}
+
+/** Where a point lies against a ring, by even-odd crossing of a ray to the east; exactly on an edge is 'on'. */
+export function placeInRing(ring: Ring, point: YardPoint): 'inside' | 'outside' | 'on' {
+  const { xM: x, yM: y } = point;
+  let inside = false;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const a = ring[j] as YardPoint;
+    const b = ring[i] as YardPoint;
+    const cross = (b.xM - a.xM) * (y - a.yM) - (b.yM - a.yM) * (x - a.xM);
+    const between = Math.min(a.xM, b.xM) <= x && x <= Math.max(a.xM, b.xM);
+    if (cross === 0 && between && Math.min(a.yM, b.yM) <= y && y <= Math.max(a.yM, b.yM)) return 'on';
+    if (a.yM > y !== b.yM > y && cross > 0 === b.yM > a.yM) inside = !inside;
+  }
+  return inside ? 'inside' : 'outside';
+}
+
+/** Rings do not cross, so one point of the hole that is not on the outer ring settles it. */
+function ringInside(hole: Ring, outer: Ring): boolean {
+  for (const [i, corner] of hole.entries()) {
+    const next = hole[(i + 1) % hole.length] as YardPoint;
+    const middle = { xM: (corner.xM + next.xM) / 2, yM: (corner.yM + next.yM) / 2 };
+    for (const point of [corner, middle]) {
+      const place = placeInRing(outer, point);
+      if (place !== 'on') return place === 'inside';
+    }
+  }
+  // Every corner and middle lies on the outer ring: the two share their whole edge.
+  return true;
+}
+
+function boxInside(inner: RingBounds, outer: RingBounds): boolean {
+  return (
+    inner.minXM >= outer.minXM &&
+    inner.minYM >= outer.minYM &&
+    inner.maxXM <= outer.maxXM &&
+    inner.maxYM <= outer.maxYM
+  );
+}
