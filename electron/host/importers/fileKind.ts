@@ -12,7 +12,10 @@ const NAMED_STRANGERS: readonly { readonly begins: readonly number[]; readonly f
   { begins: [...'GIF8'].map(codeOf), found: 'a GIF picture' },
   { begins: [...'BM'].map(codeOf), found: 'a BMP picture' },
   { begins: [...'PK'].map(codeOf), found: 'a zip archive' },
-  { begins: [...'SQLite format 3'].map(codeOf), found: 'a database; open a yard file instead of importing it' },
+  {
+    begins: [...'SQLite format 3'].map(codeOf),
+    found: 'a database; open a yard file instead of importing it',
+  },
   { begins: [...'<'].map(codeOf), found: 'an XML or web page file' },
 ];
 

@@ -39,21 +39,31 @@ export class FeatureReader {
 
   /** How many things of each sort were passed over, as sentences. */
   get notes(): readonly string[] {
-    return [...this.#leftOut].map(([what, times]) => (times === 1 ? `Left out: ${what}.` : `Left out ${times} times: ${what}.`));
+    return [...this.#leftOut].map(([what, times]) =>
+      times === 1 ? `Left out: ${what}.` : `Left out ${times} times: ${what}.`,
+    );
   }
 
   readFeature(value: unknown, index: number): void {
     const where = `feature ${index + 1}`;
     if (!isMembers(value) || value.type !== 'Feature') return this.#unreadable(`${where} is not a feature`);
     const properties = isMembers(value.properties) ? value.properties : {};
-    if (PLAN_ROLES.includes(properties.role)) return this.#leaveOut('a part of a plan, which is worked out anew');
-    if (value.geometry === null || value.geometry === undefined) return this.#leaveOut('a feature without a shape');
+    if (PLAN_ROLES.includes(properties.role))
+      return this.#leaveOut('a part of a plan, which is worked out anew');
+    if (value.geometry === null || value.geometry === undefined)
+      return this.#leaveOut('a feature without a shape');
     const name = nameOf(properties);
-    this.readGeometry(value.geometry, kindOf(properties), name, name === null ? where : `${where} (“${name}”)`);
+    this.readGeometry(
+      value.geometry,
+      kindOf(properties),
+      name,
+      name === null ? where : `${where} (“${name}”)`,
+    );
   }
 
   readGeometry(geometry: unknown, kind: SaidKind, name: string | null, feature: string): void {
-    if (kind.unknown !== null) this.#note(`the kind “${kind.unknown}” of ${feature}, which is not known here`);
+    if (kind.unknown !== null)
+      this.#note(`the kind “${kind.unknown}” of ${feature}, which is not known here`);
     const outlinesBefore = this.outlines.length;
     const marksBefore = this.marks.length;
     this.#walk(geometry, kind, name, feature, 0);
@@ -83,7 +93,10 @@ export class FeatureReader {
           this.#walk(part, kind, name, feature, depth + 1),
         );
       default:
-        return this.#broken(feature, `it has an unknown type of shape, ${String(JSON.stringify(type)).slice(0, 40)}`);
+        return this.#broken(
+          feature,
+          `it has an unknown type of shape, ${String(JSON.stringify(type)).slice(0, 40)}`,
+        );
     }
   }
 
@@ -111,7 +124,8 @@ export class FeatureReader {
   }
 
   #point(coordinates: unknown, kind: SaidKind, name: string | null, feature: string): void {
-    if (kind.outline !== null) return this.#leaveOut(`a point said to be a ${kind.outline}, which has an outline`);
+    if (kind.outline !== null)
+      return this.#leaveOut(`a point said to be a ${kind.outline}, which has an outline`);
     if (!this.#count(1)) return;
     const at = readPosition(coordinates, this.#toLonLat);
     if ('kind' in at) return this.#fault(feature, '', at);

@@ -50,7 +50,8 @@ export function readGeoJson(fileName: string, bytes: Uint8Array): Result<Brought
   if (reader.outlines.length + reader.marks.length === 0) {
     return trouble({ kind: 'file/nothing-in-it', where, facts: {} });
   }
-  const crsNotes = crs.name === 'WGS84' ? [] : [`Its coordinates are in ${crs.name} and were brought to WGS84.`];
+  const crsNotes =
+    crs.name === 'WGS84' ? [] : [`Its coordinates are in ${crs.name} and were brought to WGS84.`];
   const { outlines, marks } = reader;
   return ok({ outlines, marks, yard: yardMemberOf(root), notes: [...crsNotes, ...reader.notes] });
 }

@@ -61,6 +61,7 @@ function broken(detail: string): PositionFault {
 }
 
 function quoted(value: unknown): string {
-  const isShort = Array.isArray(value) && value.length <= 4 && value.every((each) => typeof each !== 'object');
+  const isShort =
+    Array.isArray(value) && value.length <= 4 && value.every((each) => typeof each !== 'object');
   return isShort ? JSON.stringify(value).slice(0, LONGEST_QUOTE) : 'one of its entries';
 }

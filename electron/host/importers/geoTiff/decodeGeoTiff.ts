@@ -47,7 +47,9 @@ export async function decodeGeoTiff(
     const png = encode({ width: widthPx, height: heightPx, data, channels, depth: 8 });
     return { kind: 'picture', widthPx, heightPx, png, place, notes };
   } catch (error) {
-    return unreadable(`its pixels or tags are damaged (${error instanceof Error ? error.message : 'unknown'})`);
+    return unreadable(
+      `its pixels or tags are damaged (${error instanceof Error ? error.message : 'unknown'})`,
+    );
   }
 }
 

@@ -36,7 +36,9 @@ export function readGeoTiff(bytes: Uint8Array, headerLimitMs = HEADER_LIMIT_MS):
       clearTimeout(timer);
       timer = setTimeout(giveUp, headerLimitMs + message.pixels * LIMIT_MS_PER_PIXEL);
     });
-    thread.on('error', (error) => finish({ kind: 'unreadable', detail: `decoding it failed (${error.message})` }));
+    thread.on('error', (error) =>
+      finish({ kind: 'unreadable', detail: `decoding it failed (${error.message})` }),
+    );
     thread.on('exit', () => finish({ kind: 'unreadable', detail: 'decoding it stopped early' }));
   });
 }
