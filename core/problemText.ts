@@ -257,6 +257,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         'The part of Platpace that keeps your files does not answer.',
         'Start Platpace again; everything saved is on disk.',
       );
+    case 'host/defect':
+      return say(
+        `Something inside Platpace broke: ${problem.facts.detail}.`,
+        'What was saved before is on disk. Open the yard again; if it happens again, report it.',
+      );
     default:
       return unsaid(problem);
   }

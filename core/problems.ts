@@ -74,7 +74,8 @@ export type Problem =
   | HostProblem<'host/bad-request', { readonly detail: string }>
   | HostProblem<'host/unknown-yard', object>
   | HostProblem<'host/stale-edit', object>
-  | HostProblem<'host/unreachable', object>;
+  | HostProblem<'host/unreachable', object>
+  | HostProblem<'host/defect', { readonly detail: string }>;
 
 interface ProblemShape<K extends string, W, F> {
   readonly kind: K;

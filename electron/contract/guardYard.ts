@@ -1,0 +1,161 @@
+import { z } from 'zod';
+import type { Change, Edit, YardPart, YardRows } from '../../core/edits/index.ts';
+import { MARK_KINDS, OUTLINE_KINDS, type Yard } from '../../core/yard.ts';
+
+/**
+ * Shapes of the yard and of an edit. Numbers are finite, members that are not listed are refused, and the
+ * caps lie far above any yard that can be drawn or brought in: they stop a request made to fill the memory.
+ */
+const MOST_CORNERS = 500_000;
+const MOST_RINGS = 50_000;
+const MOST_ROWS = 50_000;
+const MOST_IMAGES = 100;
+
+/** Text of at most `most` UTF-16 units, with no half of a surrogate pair (a file could not keep it). */
+export function textUpTo(most: number): z.ZodString {
+  return z
+    .string()
+    .max(most)
+    .refine((value) => !/\p{Surrogate}/u.test(value), 'holds half a character');
+}
+
+const idText = textUpTo(200).min(1);
+const nameText = textUpTo(1_000);
+export const longText = textUpTo(10_000);
+const finite = z.number();
+const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const hash = z.string().regex(/^[0-9a-f]{64}$/);
+
+const yardPoint = z.strictObject({ xM: finite, yM: finite });
+const picturePoint = z.strictObject({ xPx: finite, yPx: finite });
+const ring = z.array(yardPoint).max(MOST_CORNERS);
+const corners = z.tuple([yardPoint, yardPoint, yardPoint, yardPoint]);
+
+const frame = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('placed'),
+    origin: z.strictObject({
+      lonDeg: finite.min(-180).max(180),
+      latDeg: finite.min(-90).max(90),
+    }),
+  }),
+  z.strictObject({ kind: z.literal('loose') }),
+]);
+
+const placement = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('unscaled') }),
+  z.strictObject({
+    kind: z.literal('scaled'),
+    fromPx: picturePoint,
+    toPx: picturePoint,
+    lengthM: finite,
+    corners,
+  }),
+  z.strictObject({ kind: z.literal('georeferenced'), crs: nameText, corners }),
+]);
+
+/** One row of each part of a yard. */
+const ROWS: { readonly [P in YardPart]: z.ZodType<YardRows[P]> } = {
+  details: z.strictObject({
+    id: z.literal('yard'),
+    name: nameText,
+    groundDate: isoDate,
+    unitSystem: z.enum(['us', 'metric']),
+    frame,
+    cornerSigmaM: finite.nullable(),
+  }),
+  pictures: z.strictObject({
+    id: idText,
+    name: nameText,
+    imageHash: hash,
+    mediaType: z.enum(['image/png', 'image/jpeg', 'image/webp']),
+    widthPx: z.int().positive(),
+    heightPx: z.int().positive(),
+    placement,
+    attribution: longText,
+  }),
+  outlines: z.strictObject({
+    id: idText,
+    kind: z.enum(OUTLINE_KINDS),
+    name: nameText,
+    outer: ring,
+    holes: z.array(ring).max(MOST_RINGS),
+  }),
+  marks: z.strictObject({ id: idText, kind: z.enum(MARK_KINDS), name: nameText, at: yardPoint }),
+  products: z.strictObject({
+    id: idText,
+    name: nameText,
+    use: z.enum(['fertilizer', 'pesticide', 'other']),
+    rateLPerM2: finite,
+    mostRateLPerM2: finite.nullable(),
+    leastCarrierLPerM2: finite.nullable(),
+  }),
+  applicators: z.strictObject({
+    id: idText,
+    name: nameText,
+    kind: z.enum(['hose-end', 'tank']),
+    capacityL: finite,
+    carrierLPerM2: finite,
+    swathM: finite,
+    paceMPerS: finite,
+  }),
+  jobs: z.strictObject({
+    id: idText,
+    name: nameText,
+    zoneIds: z.array(idText).max(MOST_ROWS).nullable(),
+    productId: textUpTo(200),
+    applicatorId: textUpTo(200),
+    policy: z.enum(['even', 'fewest']),
+    headingDeg: finite.nullable(),
+  }),
+};
+
+export const yardShape: z.ZodType<Yard> = z.strictObject({
+  details: ROWS.details,
+  pictures: rows('pictures'),
+  outlines: rows('outlines'),
+  marks: rows('marks'),
+  products: rows('products'),
+  applicators: rows('applicators'),
+  jobs: rows('jobs'),
+});
+
+function rows<P extends YardPart>(part: P): z.ZodType<readonly YardRows[P][]> {
+  return z.array(ROWS[part]).max(MOST_ROWS);
+}
+
+function changeShape<P extends YardPart>(part: P) {
+  const row: z.ZodType<YardRows[P]> = ROWS[part];
+  return z
+    .strictObject({
+      part: z.literal(part),
+      id: idText,
+      index: z.int().nonnegative(),
+      before: row.nullable(),
+      after: row.nullable(),
+    })
+    .refine((change) => change.before !== null || change.after !== null, 'has neither before nor after');
+}
+
+const change: z.ZodType<Change> = z.discriminatedUnion('part', [
+  changeShape('details'),
+  changeShape('pictures'),
+  changeShape('outlines'),
+  changeShape('marks'),
+  changeShape('products'),
+  changeShape('applicators'),
+  changeShape('jobs'),
+]);
+
+export const editShape: z.ZodType<Edit> = z.strictObject({
+  label: nameText,
+  changes: z.array(change).max(MOST_ROWS),
+});
+
+export const imageShape = z.strictObject({
+  imageHash: hash,
+  mediaType: z.enum(['image/png', 'image/jpeg', 'image/webp']),
+  bytes: z.custom<Uint8Array>((value) => value instanceof Uint8Array, 'is not bytes'),
+});
+
+export const newImages = z.array(imageShape).max(MOST_IMAGES);
