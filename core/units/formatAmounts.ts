@@ -4,16 +4,20 @@ import { formatNumber, formatSignificant } from './formatNumber.ts';
 import { RATE_UNITS, type RateUnit, SPEED_UNITS, type SpeedUnit, VOLUME_UNITS } from './unitTables.ts';
 import type { UnitSystem } from './unitSystem.ts';
 
-/** Decimals printed for each unit a volume is shown in: what the usual cup, jug and tank marks can be read to. */
-const VOLUME_DECIMALS = { 'fl oz': 1, gal: 2, mL: 0, L: 2 } as const;
+/**
+ * Decimals printed for each unit a volume is shown in. From the volume on at which `volumeUnitFor` takes the
+ * unit, half of its last digit is at most 5 %, the most a calibrated output may be off its label rate.
+ * Source of the 5 %: UMass Amherst, Rotary Spreader Calibration Procedures; NC Cooperative Extension (Buhler).
+ */
+const VOLUME_DECIMALS = { tsp: 2, 'fl oz': 1, gal: 2, mL: 1, L: 2 } as const;
 export type ShownVolumeUnit = keyof typeof VOLUME_DECIMALS;
 
 /**
- * The unit a person measures such a volume in: fluid ounces below a gallon, then gallons; millilitres below
- * a litre, then litres. For a column of loads give the largest, so that the whole column has one unit.
+ * The unit a person measures such a volume in: teaspoons below a fluid ounce, fluid ounces below a gallon,
+ * then gallons; millilitres below a litre, then litres. For a column of loads give the largest, so that the whole column has one unit.
  */
 export function volumeUnitFor(largestL: number, units: UnitSystem): ShownVolumeUnit {
-  if (units === 'us') return largestL < GALLON_L ? 'fl oz' : 'gal';
+  if (units === 'us') return largestL < FLUID_OUNCE_L ? 'tsp' : largestL < GALLON_L ? 'fl oz' : 'gal';
   return largestL < 1 ? 'mL' : 'L';
 }
 
@@ -36,7 +40,7 @@ export function volumeFigure(
   return { text: formatNumber(volumeL / VOLUME_UNITS[unit], VOLUME_DECIMALS[unit]), unit };
 }
 
-/** "20.4 fl oz", "8.50 gal", "603 mL" or "32.18 L". */
+/** "20.4 fl oz", "8.50 gal", "603.3 mL" or "32.18 L". */
 export function formatVolume(volumeL: number, units: UnitSystem, unit?: ShownVolumeUnit): string {
   return joined(volumeFigure(volumeL, units, unit));
 }

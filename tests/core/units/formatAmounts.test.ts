@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   FLUID_OUNCE_L,
@@ -9,6 +10,7 @@ import {
   formatTime,
   formatVolume,
   GALLON_L,
+  parseVolume,
   rateFigure,
   THOUSAND_FT2_M2,
   volumeStepL,
@@ -19,15 +21,31 @@ describe('a volume', () => {
   test('is printed in what a person measures it with', () => {
     expect(formatVolume(20.4 * FLUID_OUNCE_L, 'us')).toBe('20.4 fl oz'); // the input
     expect(formatVolume(8.5 * GALLON_L, 'us')).toBe('8.50 gal'); // the input
-    expect(formatVolume(0.0304, 'metric')).toBe('30 mL'); // 30.4 mL to whole mL
+    expect(formatVolume(0.0304, 'metric')).toBe('30.4 mL'); // the input
     expect(formatVolume(32.175, 'metric')).toBe('32.17 L'); // 32.175 is 32.17499… as a double
   });
 
   test('changes unit at one gallon and at one litre', () => {
     expect(formatVolume(127.9 * FLUID_OUNCE_L, 'us')).toBe('127.9 fl oz'); // the input, below 128 fl oz
     expect(formatVolume(GALLON_L, 'us')).toBe('1.00 gal'); // 128 fl oz = 1 gal
-    expect(formatVolume(0.999, 'metric')).toBe('999 mL'); // the input
+    expect(formatVolume(0.999, 'metric')).toBe('999.0 mL'); // the input
     expect(formatVolume(1, 'metric')).toBe('1.00 L'); // the input
+  });
+
+  test('of less than a fluid ounce is in teaspoons, so that a small dose does not round away', () => {
+    expect(formatVolume(0.32 * FLUID_OUNCE_L, 'us')).toBe('1.92 tsp'); // pested.unl.edu/math: 6 tsp = 1 fl oz
+    expect(formatVolume(FLUID_OUNCE_L, 'us')).toBe('1.0 fl oz'); // the input
+  });
+
+  test('is never printed more than 5 % off, from a millilitre up', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.001, max: 1000, noNaN: true }), (volumeL) => {
+        for (const units of ['us', 'metric'] as const) {
+          const shown = parseVolume(formatVolume(volumeL, units), 'Volume', null);
+          expect(shown.ok && Math.abs(shown.value / volumeL - 1)).toBeLessThanOrEqual(0.05001); // UMass: ±5 %
+        }
+      }),
+    );
   });
 
   test('keeps one unit through a column when that is given', () => {
@@ -38,7 +56,7 @@ describe('a volume', () => {
   test('has steps of its last digit', () => {
     expect(volumeStepL('fl oz')).toBeCloseTo(FLUID_OUNCE_L / 10, 15); // one decimal
     expect(volumeStepL('gal')).toBeCloseTo(GALLON_L / 100, 15); // two decimals
-    expect(volumeStepL('mL')).toBe(0.001); // no decimals
+    expect(volumeStepL('mL')).toBe(0.0001); // one decimal
     expect(volumeStepL('L')).toBe(0.01); // two decimals
   });
 });
