@@ -59,7 +59,14 @@ export { handlePlace, pickAt } from './pick.ts';
 export { pictureCorners, yardToPicture } from './pictureCorners.ts';
 export { alongBearing, bearingDegOf, distanceM, middle } from './plane.ts';
 export { type Dimension, type Preview, previewOf, type Reshaping } from './previewOf.ts';
-export { inverseOfProjective, pictureToQuad, type Projective, projected, type Quad } from './projective.ts';
+export {
+  inverseOfProjective,
+  pictureToQuad,
+  type Projective,
+  projected,
+  type Quad,
+  type Xy,
+} from './projective.ts';
 export { type Prompt, promptOf } from './promptOf.ts';
 export type { Snap, SnapTo } from './snap.ts';
 export { AT_REST, canGrab, step } from './step.ts';

@@ -26,6 +26,8 @@ export interface Dimension {
 /** What the hand is doing, ready to be drawn; `yard` is the yard as it would stand if the hand let go now. */
 export interface Preview {
   readonly yard: Yard;
+  /** Whether the hand may change anything here; no handles are shown where it may not. */
+  readonly mayEdit: boolean;
   /** The outline being traced, open until it closes. */
   readonly traced: { readonly kind: OutlineKind; readonly corners: Ring } | null;
   /** From the last corner to where the next would go, and the way back that would close it. */
@@ -51,23 +53,25 @@ export interface Reshaping {
 
 /** What to draw for a state. The yard comes back as the very same object when the hand changes nothing in it. */
 export function previewOf(state: DrawingState, context: DrawingContext): Preview {
+  if (!context.mayEdit) return plain(context);
   switch (state.kind) {
     case 'select':
-      return { ...plain(context.yard), yard: withMark(state, context.yard) };
+      return { ...plain(context), yard: withMark(state, context.yard) };
     case 'trace':
       return tracePreview(state, context);
     case 'place-mark':
-      return { ...plain(context.yard), aim: state.aim };
+      return { ...plain(context), aim: state.aim };
     case 'reshape':
       return reshapePreview(state, context);
     case 'scale-picture':
-      return { ...plain(context.yard), ...scalePreview(state) };
+      return { ...plain(context), ...scalePreview(state) };
   }
 }
 
-function plain(yard: Yard): Preview {
+function plain({ yard, mayEdit }: DrawingContext): Preview {
   return {
     yard,
+    mayEdit,
     traced: null,
     rubber: [],
     closing: [],
@@ -97,7 +101,7 @@ function tracePreview(state: TraceState, context: DrawingContext): Preview {
   // A crossing counts once the person tried to close; while the pointer roams it would only flicker.
   const crossing = state.problem?.kind === 'shape/self-crossing' ? (findCrossing(corners) ?? null) : null;
   return {
-    ...plain(context.yard),
+    ...plain(context),
     traced: { kind: outlineKind, corners },
     rubber: last && aim ? [last, aim.at] : [],
     closing: first && end && shape.length >= 3 ? [end, first] : [],
@@ -111,7 +115,7 @@ function tracePreview(state: TraceState, context: DrawingContext): Preview {
 
 function reshapePreview(state: ReshapeState, context: DrawingContext): Preview {
   const outline = context.yard.outlines.find(({ id }) => id === state.outlineId);
-  if (outline === undefined) return plain(context.yard);
+  if (outline === undefined) return plain(context);
   const draft = state.draft?.of === outline ? state.draft : null;
   const rings = draft?.rings ?? ringsOf(outline);
   const bad =
@@ -121,7 +125,7 @@ function reshapePreview(state: ReshapeState, context: DrawingContext): Preview {
       ? context.yard
       : applyEdit(context.yard, makeEdit('', putRow(context.yard, 'outlines', withRings(outline, rings))));
   return {
-    ...plain(context.yard),
+    ...plain(context),
     yard,
     broken: bad === undefined ? [] : rings,
     crossing: (bad && findCrossing(bad)) ?? null,

@@ -5,6 +5,7 @@ import type { DrawingState, ReshapeState, SetAside, TraceState } from './drawing
 import { MARK_WORDS, OUTLINE_WORDS } from './names.ts';
 import { cornerBefore, distanceM } from './plane.ts';
 import { ringsOf } from './states/rings.ts';
+import { AT_REST } from './step.ts';
 
 /** The one line at the foot: what to do now, what a typed value would be, what the pointer snapped to. */
 export interface Prompt {
@@ -17,8 +18,9 @@ export interface Prompt {
   readonly problem: Problem | null;
 }
 
-export function promptOf(state: DrawingState, units: UnitSystem, yard: Yard): Prompt {
+export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, mayEdit: boolean): Prompt {
   const unit = units === 'us' ? 'ft' : 'm';
+  const state = mayEdit ? given : AT_REST;
   const common = { unit, problem: state.problem, snapped: '' };
   switch (state.kind) {
     case 'select': {

@@ -13,7 +13,8 @@ import { beginTrace, stepTrace, traceLeftOpen } from './states/trace.ts';
 export const AT_REST: DrawingState = beginSelect(null);
 
 /** The one way the drawing goes on: from a state and an input to the next state and the edits made. */
-export function step(state: DrawingState, input: DrawingInput, context: DrawingContext): Step {
+export function step(given: DrawingState, input: DrawingInput, context: DrawingContext): Step {
+  const state = context.mayEdit ? given : withoutTool(given);
   if (input.kind === 'take') return take(state, input.tool, context);
   switch (state.kind) {
     case 'select':
@@ -44,6 +45,13 @@ export function canGrab(
   }
   const mark = state.kind === 'select' && context.yard.marks.find(({ id }) => id === state.mark?.id);
   return mark ? distanceM(mark.at, at) <= reachM : false;
+}
+
+/** Where nothing may be changed, a tool brought from another page is put down and its trace put aside. */
+function withoutTool(state: DrawingState): DrawingState {
+  if (state.kind === 'trace') return beginSelect(traceLeftOpen(state));
+  if (state.kind === 'place-mark' || state.kind === 'scale-picture') return beginSelect(state.setAside);
+  return state;
 }
 
 function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {

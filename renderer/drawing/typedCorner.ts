@@ -30,8 +30,8 @@ export function readTypedCorner(
   const parts = (relative ? trimmed.slice(1) : trimmed).split(',');
   if (parts.length === 2) {
     const [east = '', north = ''] = parts;
-    const eastM = parseLength(east, units, 'east');
-    const northM = parseLength(north, units, 'north');
+    const eastM = readCoordinate(east, 'east', units);
+    const northM = readCoordinate(north, 'north', units);
     if (!eastM.ok) return eastM;
     if (!northM.ok) return northM;
     if (!relative) return ok({ xM: eastM.value, yM: northM.value });
@@ -42,6 +42,20 @@ export function readTypedCorner(
   if (!read.ok) return read;
   const bearing = bearingFrom(read.value.direction, chain, last, aim);
   return bearing.ok ? ok(alongBearing(last, read.value.lengthM, bearing.value)) : bearing;
+}
+
+/** The unit of a bare number at the foot line. */
+export function typedUnit(units: UnitSystem): 'ft' | 'm' {
+  return units === 'us' ? 'ft' : 'm';
+}
+
+/** A length that may be zero or run west or south. */
+function readCoordinate(text: string, field: string, units: UnitSystem): Result<number> {
+  const [, sign, size = ''] = /^\s*([-−+]?)\s*(.*)$/.exec(text) ?? [];
+  if (/^0+(\.0*)?$/.test(size.trim())) return ok(0);
+  const length = parseLength(size, field, typedUnit(units));
+  if (!length.ok) return length;
+  return ok(sign === '-' || sign === '−' ? -length.value : length.value);
 }
 
 type Direction =
@@ -60,12 +74,12 @@ const LENGTH_THEN_ANGLE = /^([\d.]+)\s+([lr]?\s*[\d.]+°?)$/i;
 /** "12 ft 6 in" is a length, "12 ft n45e" a length and a bearing: the whole is tried first. */
 function readLengthAndDirection(text: string, units: UnitSystem): Result<LengthAndDirection> {
   const bare = LENGTH_THEN_ANGLE.exec(text);
-  const whole = parseLength(text, units, 'length');
+  const whole = parseLength(text, 'length', typedUnit(units));
   if (whole.ok && bare === null) return ok({ lengthM: whole.value, direction: { kind: 'pointer' } });
   const split = bare ?? /^(.+?)\s*<\s*(.+)$/.exec(text) ?? /^(.+)\s+(\S+)$/.exec(text);
   if (split === null) return whole.ok ? ok({ lengthM: whole.value, direction: { kind: 'pointer' } }) : whole;
   const [, lengthText = '', directionText = ''] = split;
-  const lengthM = parseLength(lengthText, units, 'length');
+  const lengthM = parseLength(lengthText, 'length', typedUnit(units));
   if (!lengthM.ok) return lengthM;
   const direction = readDirection(directionText);
   return direction.ok ? ok({ lengthM: lengthM.value, direction: direction.value }) : direction;

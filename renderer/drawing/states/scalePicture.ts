@@ -5,6 +5,7 @@ import type { Picture, PictureCorners, Yard } from '../../../core/yard.ts';
 import type { DrawingContext, DrawingInput, ScalePictureState, SetAside, Step } from '../drawing.ts';
 import { pictureCorners, yardToPicture } from '../pictureCorners.ts';
 import { distanceM, moved, ringHolds } from '../plane.ts';
+import { typedUnit } from '../typedCorner.ts';
 import { beginSelect } from './select.ts';
 
 export function beginScalePicture(pictureId: string, setAside: SetAside | null): ScalePictureState {
@@ -69,12 +70,8 @@ function typed(state: ScalePictureState, picture: Picture, text: string, context
     } as const;
     return { state: { ...state, problem }, edits: [] };
   }
-  const length = parseLength(text, context.units, 'length');
+  const length = parseLength(text, 'length', typedUnit(context.units));
   if (!length.ok) return { state: { ...state, problem: length.problems[0] }, edits: [] };
-  if (!(length.value > 0)) {
-    const problem = { kind: 'value/not-positive', where: { field: 'length' }, facts: {} } as const;
-    return { state: { ...state, problem }, edits: [] };
-  }
   const edit = scaleEdit(context.yard, picture, from, to, length.value);
   return { state: beginSelect(state.setAside), edits: [edit], select: { kind: 'picture', id: picture.id } };
 }

@@ -1,0 +1,130 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import type { GroundPlan } from '../../core/plan/index.ts';
+import { problemText } from '../../core/problemText.ts';
+import type { YardPoint } from '../../core/spaces.ts';
+import { formatArea } from '../../core/units/index.ts';
+import type { Yard } from '../../core/yard.ts';
+import type { ResolvedYard } from '../../core/zones/index.ts';
+import {
+  type DrawingInput,
+  type DrawingState,
+  type Preview,
+  promptOf,
+  type Selection,
+} from '../drawing/index.ts';
+import { placesOf } from './placesOf.ts';
+import { endsArrows } from './readKey.ts';
+import { ScaleBar } from './ScaleBar.tsx';
+import { sketchKey } from './sketchKey.ts';
+import { useSketchSight } from './sketchSight.ts';
+
+interface FootLineProps {
+  readonly drawing: DrawingState;
+  /** null where nothing is drawn by hand, on the sheet's page. */
+  readonly preview: Preview | null;
+  readonly yard: Yard;
+  readonly resolved: ResolvedYard | null;
+  readonly plan?: GroundPlan | null;
+  readonly selection?: Selection;
+  readonly saving: 'saved' | 'saving' | 'failed';
+  readonly readOnly?: boolean;
+  readonly onInput: (input: DrawingInput) => void;
+}
+
+/** The one line at the foot of the sketch: what to do now, a figure to type, scale, area in hand, saved or not. */
+export function FootLine(props: FootLineProps) {
+  const { drawing, preview, yard, saving, readOnly, onInput } = props;
+  const { map, metresPerPx } = useSketchSight();
+  const [text, setText] = useState('');
+  const field = useRef<HTMLInputElement>(null);
+  const units = yard.details.unitSystem;
+  const prompt = promptOf(drawing, units, yard, preview?.mayEdit ?? false);
+  const typable = prompt.typedLabel !== null;
+  useTypingFindsField(field, typable);
+  const areaM2 = areaInHandM2(props);
+
+  function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      event.stopPropagation();
+      onInput({ kind: 'typed', text });
+      setText('');
+    } else if (text === '' && map !== null && !'+-=_'.includes(event.key)) {
+      const places = (): readonly YardPoint[] => placesOf(yard);
+      if (sketchKey(event, { map, drawing, units, onInput, places })) event.preventDefault();
+    } else if (event.key === 'Escape') {
+      setText('');
+    }
+  }
+
+  const wrong = prompt.problem && problemText(prompt.problem, units);
+  return (
+    <footer className="foot-line">
+      <div className="foot-prompt">
+        <span aria-live="polite">
+          {wrong ? <strong>{`${wrong.what} ${wrong.mend}`}</strong> : prompt.text}
+        </span>
+        {typable && (
+          <>
+            <input
+              ref={field}
+              className="figure foot-figure"
+              aria-label={prompt.typedLabel ?? undefined}
+              aria-invalid={wrong !== null}
+              value={text}
+              autoComplete="off"
+              spellCheck={false}
+              onChange={(event) => setText(event.target.value)}
+              onKeyDown={onKeyDown}
+              onKeyUp={(event) => endsArrows(event.key) && onInput({ kind: 'arrows-let-go' })}
+              onBlur={() => onInput({ kind: 'arrows-let-go' })}
+            />
+            <span>{prompt.unit}</span>
+          </>
+        )}
+        {prompt.snapped && <span className="foot-soft">{prompt.snapped}</span>}
+      </div>
+      {metresPerPx !== null && (
+        <div className="foot-cell">
+          <ScaleBar metresPerPx={metresPerPx} units={units} />
+        </div>
+      )}
+      {areaM2 !== null && (
+        <div className="foot-cell foot-area">
+          <span>{formatArea(areaM2, units)}</span>
+          <span className="foot-soft">{formatArea(areaM2, units === 'us' ? 'metric' : 'us')}</span>
+        </div>
+      )}
+      <div className="foot-cell foot-soft" role="status">
+        {readOnly ? 'read only' : SAVING_WORDS[saving]}
+      </div>
+    </footer>
+  );
+}
+
+/** What is being drawn, else the selected zone's treated area, else the selected section's. */
+function areaInHandM2({ preview, selection, drawing, resolved, plan }: FootLineProps): number | null {
+  if (preview !== null && drawing.kind === 'trace') return preview.areaM2;
+  const outlineId = drawing.kind === 'reshape' ? drawing.outlineId : selection?.id;
+  const zone = resolved?.zones.find(({ zoneId }) => zoneId === outlineId);
+  const section = selection?.kind === 'section' && plan?.sections.find(({ id }) => id === selection.id);
+  if (section) return section.areaM2;
+  return zone?.treatedAreaM2 ?? preview?.areaM2 ?? null;
+}
+
+const SAVING_WORDS = { saved: 'all saved', saving: 'saving', failed: 'not saved' } as const;
+
+/** A digit typed while the sketch has the focus goes to the field: no reaching for the mouse to type a length. */
+function useTypingFindsField(field: { readonly current: HTMLInputElement | null }, typable: boolean): void {
+  useEffect(() => {
+    if (!typable) return;
+    function onKeyDown(event: globalThis.KeyboardEvent): void {
+      const target = event.target as HTMLElement | null;
+      if (target?.closest('input, textarea, select, [contenteditable]')) return;
+      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      if (/^[0-9.@]$/.test(event.key)) field.current?.focus();
+    }
+    window.addEventListener('keydown', onKeyDown, true);
+    return () => window.removeEventListener('keydown', onKeyDown, true);
+  }, [field, typable]);
+}

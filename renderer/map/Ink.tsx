@@ -1,0 +1,44 @@
+import { GridLines } from './GridLines.tsx';
+import { HandLayer } from './HandLayer.tsx';
+import { Hatches } from './Hatches.tsx';
+import type { Look } from './leafletMap.ts';
+import { Marks } from './Marks.tsx';
+import { Outlines } from './Outlines.tsx';
+import { PlanLayer, SectionGround } from './PlanLayer.tsx';
+import type { SketchProps } from './Sketch.tsx';
+
+/** Everything that is drawn, from the paper's squares up to the hand. */
+export function Ink(props: SketchProps & { readonly look: Look }) {
+  const { yard, resolved, plan, planStale, selection, onSelect, preview, look } = props;
+  const { lens, sight } = look;
+  const units = yard.details.unitSystem;
+  const overPicture = plan === null && yard.pictures.some(({ imageHash }) => props.imageUrls.has(imageHash));
+  const className = [
+    'ink',
+    planStale && 'plan-stale',
+    plan !== null && 'walking',
+    overPicture && 'over-picture',
+  ]
+    .filter(Boolean)
+    .join(' ');
+  return (
+    <svg className={className} width="1" height="1">
+      <title>{yard.details.name}</title>
+      <Hatches />
+      <GridLines lens={lens} sight={sight} units={units} />
+      {plan !== null && <SectionGround plan={plan} lens={lens} selection={selection} />}
+      <Outlines
+        yard={yard}
+        resolved={resolved}
+        lens={lens}
+        units={units}
+        selection={selection}
+        onChoose={onSelect}
+        zoneNames={plan === null}
+      />
+      {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} units={units} />}
+      <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />
+      <HandLayer preview={preview} lens={lens} sight={sight} units={units} />
+    </svg>
+  );
+}

@@ -1,0 +1,130 @@
+import './map.css';
+import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
+import { createPortal } from 'react-dom';
+import type { GroundPlan } from '../../core/plan/index.ts';
+import type { Yard } from '../../core/yard.ts';
+import type { ResolvedYard } from '../../core/zones/index.ts';
+import {
+  canGrab,
+  type DrawingInput,
+  type DrawingState,
+  type Preview,
+  type Selection,
+  type Xy,
+} from '../drawing/index.ts';
+import { Ink } from './Ink.tsx';
+import { NorthArrow } from './NorthArrow.tsx';
+import { PictureLayer } from './PictureLayer.tsx';
+import { placesOf } from './placesOf.ts';
+import { endsArrows } from './readKey.ts';
+import { sectionAt } from './sectionAt.ts';
+import { sketchKey } from './sketchKey.ts';
+import { sketchSight } from './sketchSight.ts';
+import { useLeafletMap } from './useLeafletMap.ts';
+import { usePointer } from './usePointer.ts';
+
+export interface SketchProps {
+  /** As shown this moment: `preview.yard` while something is in hand. */
+  readonly yard: Yard;
+  readonly resolved: ResolvedYard | null;
+  /** Laid over the ground; null where the outlines are what counts. */
+  readonly plan: GroundPlan | null;
+  /** The plan was made from an earlier state of the ground: it is shown faint, never as fresh. */
+  readonly planStale: boolean;
+  readonly imageUrls: ReadonlyMap<string, string>;
+  readonly selection: Selection;
+  readonly onSelect: (selection: Selection) => void;
+  readonly drawing: DrawingState;
+  readonly preview: Preview;
+  readonly onInput: (input: DrawingInput) => void;
+  /** The whole yard is brought in sight whenever this changes. */
+  readonly fitKey: string;
+}
+
+/** The right page: the yard drawn in ink. It draws and passes on what the hand does; it changes nothing itself. */
+export function Sketch(props: SketchProps) {
+  const { yard, plan, imageUrls, drawing, preview, fitKey } = props;
+  const units = yard.details.unitSystem;
+  const element = useRef<HTMLDivElement>(null);
+  const latest = useRef(props);
+  latest.current = props;
+
+  const pointer = usePointer((at, reachM) => {
+    const now = latest.current;
+    const context = { yard: now.yard, units, mayEdit: now.preview.mayEdit, makeId: noIds };
+    return canGrab(now.drawing, at, reachM, context);
+  });
+  const { map, look } = useLeafletMap(element, yard.details.frame, click);
+
+  function click(containerPx: Xy): void {
+    if (map === null || pointer.wasGrab()) return;
+    const now = latest.current;
+    const at = map.toYard(containerPx);
+    if (now.plan === null) {
+      now.onInput({ kind: 'click', ...pointer.pointing(map, at) });
+      return;
+    }
+    const id = sectionAt(now.plan, at);
+    now.onSelect(id === undefined ? null : { kind: 'section', id });
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    if (map === null) return;
+    const { onInput } = latest.current;
+    if (sketchKey(event, { map, drawing, units, onInput, places: () => placesOf(latest.current.yard) })) {
+      event.preventDefault();
+      pointer.keysPoint();
+    }
+  }
+
+  useEffect(() => pointer.attach(element.current, map, () => latest.current.onInput), [map, pointer]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: fitted when asked, not whenever the yard changes
+  useEffect(() => map?.fit(placesOf(latest.current.yard)), [map, fitKey]);
+  const metresPerPx = look?.lens.metresPerPx ?? null;
+  useEffect(() => sketchSight.set(map, metresPerPx), [map, metresPerPx]);
+  useEffect(() => () => sketchSight.set(null, null), []);
+  const aim = preview.aim?.at;
+  useEffect(() => {
+    if (map !== null && aim !== undefined && pointer.isAway()) map.bringInSight(aim);
+  }, [map, aim, pointer]);
+
+  const attributions = [...new Set(yard.pictures.map(({ attribution }) => attribution))].filter(Boolean);
+  return (
+    <div className="sketch">
+      <div
+        ref={element}
+        className={WITH_CROSSHAIR.has(drawing.kind) && preview.mayEdit ? 'sketch-map aiming' : 'sketch-map'}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the sketch is worked from the keyboard
+        tabIndex={0}
+        role="application"
+        aria-label={`Sketch of ${yard.details.name}. Arrow keys slide it, plus and minus zoom, Home shows all of it.`}
+        onPointerLeave={(event: PointerEvent) => event.pointerType === 'mouse' && pointer.left()}
+        onKeyDown={onKeyDown}
+        onKeyUp={(event) => endsArrows(event.key) && props.onInput({ kind: 'arrows-let-go' })}
+        onBlur={() => props.onInput({ kind: 'arrows-let-go' })}
+      >
+        {map !== null &&
+          look !== null &&
+          createPortal(
+            <PictureLayer
+              pictures={yard.pictures}
+              imageUrls={imageUrls}
+              lens={look.lens}
+              pale={plan !== null}
+            />,
+            map.picturePane,
+          )}
+        {map !== null && look !== null && createPortal(<Ink {...props} look={look} />, map.inkPane)}
+      </div>
+      <NorthArrow />
+      {attributions.length > 0 && <p className="attribution">{attributions.join(' · ')}</p>}
+    </div>
+  );
+}
+
+const WITH_CROSSHAIR: ReadonlySet<DrawingState['kind']> = new Set(['trace', 'place-mark', 'scale-picture']);
+
+/** Asking whether something can be grabbed makes nothing new. */
+function noIds(): string {
+  return '';
+}
