@@ -1,0 +1,157 @@
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { resolveZones } from '../../core/zones/index.ts';
+import { previewOf } from '../drawing/index.ts';
+import { GroundPage } from '../ground/GroundPage.tsx';
+import { FootLine } from '../map/FootLine.tsx';
+import { Sketch } from '../map/Sketch.tsx';
+import { MixPage } from '../mix/MixPage.tsx';
+import { OutlinesPage } from '../outlines/OutlinesPage.tsx';
+import { jobInHand } from '../shared/jobInHand.ts';
+import { PaperView } from '../sheet/PaperView.tsx';
+import { SheetPage } from '../sheet/SheetPage.tsx';
+import { type SheetWish, useSheet } from '../sheet/useSheet.ts';
+import { WalkPage } from '../walk/WalkPage.tsx';
+import { YardsPage } from '../yards/YardsPage.tsx';
+import { BookEdge } from './BookEdge.tsx';
+import {
+  type Book,
+  BookContext,
+  type OpenYard,
+  OpenYardContext,
+  useBook,
+  usePlanState,
+  useSessionState,
+  useViewState,
+} from './context.ts';
+import { bookKey } from './keys.ts';
+import { Notices } from './Notices.tsx';
+import { useImageUrls } from './useImageUrls.ts';
+
+/** The whole open book: edge, left page, sketch or paper, foot. */
+export function BookShell({ book }: { readonly book: Book }) {
+  const { session, view } = book;
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (bookKey(event, session, view)) event.preventDefault();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, [session, view]);
+  const file = useSyncExternalStore(session.subscribe, () => session.snapshot().file);
+  // Another yard: what was in hand belongs to the one before.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the handle names the yard
+  useEffect(() => view.reset(), [file?.handle, view]);
+  return (
+    <BookContext.Provider value={book}>
+      <OpenBook />
+    </BookContext.Provider>
+  );
+}
+
+function OpenBook() {
+  const { yard, busy } = useSessionState();
+  return (
+    <div className="book">
+      <BookEdge />
+      {yard === null ? <ClosedPages /> : <YardPages />}
+      {busy !== null && (
+        <p className="busy" role="status">
+          {busy} …
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** No yard is open: the shelf, and an empty sheet beside it. */
+function ClosedPages() {
+  return (
+    <>
+      <main className="left-page">
+        <div className="left-scroll">
+          <YardsPage />
+        </div>
+        <Notices units="us" />
+      </main>
+      <div className="right-page">
+        <div className="paper-table">
+          <p className="said">Open a yard from the shelf, or begin one.</p>
+        </div>
+      </div>
+    </>
+  );
+}
+
+function YardPages() {
+  const { session, view, planner } = useBook();
+  const { yard: onDisk, file, saving } = useSessionState();
+  const { page, selection, drawing } = useViewState();
+  const { plan, stale } = usePlanState();
+  const imageUrls = useImageUrls(session, file, onDisk);
+  const [wish, setWish] = useState<SheetWish>({ paper: 'letter', scale: 'auto' });
+  const [shown, setShown] = useState(0);
+
+  const preview = useMemo(() => {
+    const context = onDisk && view.context();
+    return context ? previewOf(drawing, context) : null;
+  }, [drawing, onDisk, view]);
+  const yard = preview?.yard ?? onDisk;
+  const sigmaM = yard?.details.cornerSigmaM ?? null;
+  const outlines = yard?.outlines;
+  const resolved = useMemo(() => {
+    if (outlines === undefined) return null;
+    const answer = resolveZones(outlines, sigmaM);
+    return answer.ok ? answer.value : null;
+  }, [outlines, sigmaM]);
+  const open = useMemo<OpenYard | null>(() => yard && { yard, resolved }, [yard, resolved]);
+  useEffect(() => planner.want(onDisk, (onDisk && jobInHand(onDisk)?.id) ?? null), [planner, onDisk]);
+  const sheet = useSheet(page === 'sheet' ? onDisk : null, plan, wish);
+
+  if (yard === null || preview === null || open === null || file === null) return null;
+  const pages = sheet?.ok ? sheet.value : [];
+  const at = Math.min(shown, Math.max(0, pages.length - 1));
+  return (
+    <OpenYardContext.Provider value={open}>
+      <main className="left-page">
+        <div className="left-scroll" key={page}>
+          {page === 'yards' && <YardsPage />}
+          {page === 'ground' && <GroundPage />}
+          {page === 'outlines' && <OutlinesPage />}
+          {page === 'mix' && <MixPage />}
+          {page === 'walk' && <WalkPage />}
+          {page === 'sheet' && (
+            <SheetPage wish={wish} onWish={setWish} sheet={sheet} shown={at} onShow={setShown} />
+          )}
+        </div>
+        <Notices units={yard.details.unitSystem} />
+      </main>
+      <div className="right-page">
+        {page === 'sheet' ? (
+          <PaperView page={pages[at]} imageUrls={imageUrls} />
+        ) : (
+          <Sketch
+            yard={yard}
+            resolved={resolved}
+            plan={page === 'mix' || page === 'walk' ? (plan?.ground ?? null) : null}
+            planStale={stale}
+            imageUrls={imageUrls}
+            selection={selection}
+            drawing={drawing}
+            preview={preview}
+            onSelect={view.select}
+            onInput={view.input}
+            fitKey={file.handle}
+          />
+        )}
+        <FootLine
+          drawing={drawing}
+          preview={preview}
+          yard={yard}
+          resolved={resolved}
+          saving={saving}
+          onInput={view.input}
+        />
+      </div>
+    </OpenYardContext.Provider>
+  );
+}

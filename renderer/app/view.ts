@@ -1,0 +1,106 @@
+import {
+  AT_REST,
+  type DrawingContext,
+  type DrawingInput,
+  type DrawingState,
+  type Selection,
+  step,
+  type Tool,
+} from '../drawing/index.ts';
+import { keepLamp, type Lamp, readLamp } from './lamp.ts';
+import type { Session } from './session.ts';
+
+/** The tabs of the book, in the order of the job. */
+export const PAGES = [
+  { page: 'yards', tab: 'Yards' },
+  { page: 'ground', tab: 'Ground' },
+  { page: 'outlines', tab: 'Outlines' },
+  { page: 'mix', tab: 'Mix' },
+  { page: 'walk', tab: 'Walk' },
+  { page: 'sheet', tab: 'Sheet' },
+] as const;
+
+export type PageName = (typeof PAGES)[number]['page'];
+
+export interface ViewState {
+  readonly page: PageName;
+  readonly selection: Selection;
+  readonly drawing: DrawingState;
+  readonly lamp: Lamp;
+}
+
+/**
+ * What this window shows and holds in hand; none of it is in the yard file. The one place where a step of the
+ * drawing meets the session: its edits go there, its selection stays here. A class because it has a lifetime.
+ */
+export class View {
+  #state: ViewState = { page: 'yards', selection: null, drawing: AT_REST, lamp: readLamp() };
+  readonly #session: Session;
+  readonly #listeners = new Set<() => void>();
+
+  constructor(session: Session) {
+    this.#session = session;
+    this.#light();
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  readonly snapshot = (): ViewState => this.#state;
+
+  readonly go = (page: PageName): void => {
+    if (page === this.#state.page) return;
+    this.input({ kind: 'interrupted' });
+    this.#set({ page });
+  };
+
+  readonly select = (selection: Selection): void => {
+    this.#set({ selection });
+    this.input({ kind: 'choose', selection });
+  };
+
+  /** Takes a tool in hand; drawing is done on the Outlines page, so that is where it leads. */
+  readonly take = (tool: Tool): void => {
+    if (tool.kind !== 'scale-picture') this.#set({ page: 'outlines' });
+    this.input({ kind: 'take', tool });
+  };
+
+  readonly input = (input: DrawingInput): void => {
+    const context = this.context();
+    if (context === null) return;
+    const next = step(this.#state.drawing, input, context);
+    const selection = next.select === undefined ? this.#state.selection : next.select;
+    this.#set({ drawing: next.state, selection });
+    for (const edit of next.edits) this.#session.edit(edit);
+  };
+
+  /** Puts down whatever is in hand: another yard is opened. */
+  readonly reset = (): void => {
+    this.#set({ drawing: AT_REST, selection: null });
+  };
+
+  /** What the drawing may know and do just now; null without a yard. */
+  context(): DrawingContext | null {
+    const { yard, file } = this.#session.snapshot();
+    if (yard === null || file === null) return null;
+    const mayEdit = !file.readOnly && (this.#state.page === 'outlines' || this.#state.page === 'ground');
+    return { yard, units: yard.details.unitSystem, mayEdit, makeId: () => crypto.randomUUID() };
+  }
+
+  readonly turnLamp = (): void => {
+    this.#set({ lamp: this.#state.lamp === 'day' ? 'night' : 'day' });
+    keepLamp(this.#state.lamp);
+    this.#light();
+  };
+
+  #light(): void {
+    document.documentElement.dataset.page = this.#state.lamp;
+  }
+
+  #set(part: Partial<ViewState>): void {
+    this.#state = { ...this.#state, ...part };
+    for (const listener of this.#listeners) listener();
+  }
+}

@@ -1,0 +1,195 @@
+import { makeEdit, putRow, removeRow } from '../../core/edits/index.ts';
+import { useBook, useOpenYard, useSessionState } from '../app/context.ts';
+import { ok } from '../../core/result.ts';
+import { formatLength, lengthFigure, parseLength, USUAL_UNITS } from '../../core/units/index.ts';
+import type { Picture, UnitSystem, YardDetails } from '../../core/yard.ts';
+import { readPickedFile } from '../shared/readPickedFile.ts';
+import { ChoiceField } from '../shared/ChoiceField.tsx';
+import { download } from '../shared/download.ts';
+import { FigureField } from '../shared/FigureField.tsx';
+import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { parseName } from '../shared/parseName.ts';
+import { parseIsoDate } from './parseIsoDate.ts';
+
+const UNIT_CHOICES = [
+  ['us', 'feet, gallons, fluid ounces'],
+  ['metric', 'metres, litres'],
+] as const;
+
+/** The ground itself: which yard, its date and units, what it is traced over, and bringing things in and out. */
+export function GroundPage() {
+  const { session } = useBook();
+  const { file, history } = useSessionState();
+  const { yard } = useOpenYard();
+  const { details } = yard;
+  const units = details.unitSystem;
+
+  function setDetails(label: string, part: Partial<YardDetails>): void {
+    session.edit(makeEdit(label, putRow(yard, 'details', { ...details, ...part })));
+  }
+
+  async function bringIn(input: HTMLInputElement): Promise<void> {
+    const picked = await readPickedFile(input);
+    if (picked === null || file === null) return;
+    const draft = await session.ask(`Reading ${picked.fileName}`, () =>
+      session.host.draftImport({ ...picked, yard: file.handle }),
+    );
+    if (draft === null) return;
+    session.edit(draft.edit, draft.images);
+    session.tell(...draft.notes.map((text) => ({ kind: 'note', text }) as const));
+  }
+
+  async function writeGeoJson(): Promise<void> {
+    if (file === null) return;
+    await session.settled();
+    const made = await session.ask('Writing outlines', () => session.host.makeGeoJson({ yard: file.handle }));
+    if (made !== null) download(made);
+  }
+
+  return (
+    <>
+      <PageHead title="Ground" about={details.name} aside={`ground of ${details.groundDate}`} />
+      <PagePart title="This yard" aside={file?.readOnly ? 'open for reading only' : file?.fileName}>
+        <FigureField
+          label="name or address"
+          wide
+          shown={details.name}
+          units={units}
+          parse={parseName}
+          onCommit={(name) => setDetails('rename yard', { name })}
+        />
+        <FigureField
+          label="the ground as it was on"
+          shown={details.groundDate}
+          units={units}
+          parse={parseIsoDate}
+          onCommit={(groundDate) => setDetails('date the ground', { groundDate })}
+        />
+        <ChoiceField<UnitSystem>
+          label="measured in"
+          value={units}
+          choices={UNIT_CHOICES}
+          onChoose={(unitSystem) => setDetails('change units', { unitSystem })}
+        />
+        <FigureField
+          label="a corner is placed to within"
+          shown={details.cornerSigmaM === null ? '' : lengthFigure(details.cornerSigmaM, units).text}
+          unit={units === 'us' ? 'ft' : 'm'}
+          note={
+            details.cornerSigmaM === null ? 'not stated, so areas carry no ±' : '± one standard deviation'
+          }
+          units={units}
+          parse={(typed) =>
+            typed.trim() === ''
+              ? ok<number | null>(null)
+              : parseLength(typed, 'corner placed to within', USUAL_UNITS[units].length)
+          }
+          onCommit={(cornerSigmaM) => setDetails('state corner accuracy', { cornerSigmaM })}
+        />
+      </PagePart>
+      <PagePart title="Traced over" aside={placeWords(details)}>
+        {yard.pictures.map((picture) => (
+          <PictureLines key={picture.id} picture={picture} />
+        ))}
+        {yard.pictures.length === 0 && (
+          <p className="said">A bare grid: lengths are typed or drawn to scale.</p>
+        )}
+      </PagePart>
+      <PagePart title="In and out">
+        <div className="do-row">
+          <label className="do do-file">
+            bring in a picture or outlines
+            <input
+              type="file"
+              className="unseen"
+              accept=".tif,.tiff,.png,.jpg,.jpeg,.webp,.geojson,.json"
+              onChange={(event) => void bringIn(event.target)}
+            />
+          </label>
+          <button
+            type="button"
+            className="do"
+            disabled={details.frame.kind === 'loose'}
+            onClick={() => void writeGeoJson()}
+          >
+            write outlines as GeoJSON
+          </button>
+        </div>
+        <p className="said">
+          The yard file itself is a GeoPackage: any GIS program opens it as it is.
+          {details.frame.kind === 'loose' &&
+            ' This yard has no place on earth yet, so it has no longitudes to write.'}
+        </p>
+      </PagePart>
+      <PagePart title="Taking back" aside="kept in the file, without limit">
+        <div className="do-row">
+          <button
+            type="button"
+            className="do"
+            disabled={history.undoLabel === null}
+            onClick={() => session.undo()}
+          >
+            undo{history.undoLabel && `: ${history.undoLabel}`}
+          </button>
+          <button
+            type="button"
+            className="do"
+            disabled={history.redoLabel === null}
+            onClick={() => session.redo()}
+          >
+            redo{history.redoLabel && `: ${history.redoLabel}`}
+          </button>
+        </div>
+      </PagePart>
+    </>
+  );
+}
+
+function PictureLines({ picture }: { readonly picture: Picture }) {
+  const { session, view } = useBook();
+  const { yard } = useOpenYard();
+  const units = yard.details.unitSystem;
+  const { placement } = picture;
+  const remove = removeRow(yard, 'pictures', picture.id);
+  return (
+    <>
+      <div className="line">
+        <span>{picture.name}</span>
+        <span className="note">{placementWords(picture, units)}</span>
+      </div>
+      <div className="do-row">
+        {placement.kind !== 'georeferenced' && (
+          <button
+            type="button"
+            className="do"
+            onClick={() => view.take({ kind: 'scale-picture', pictureId: picture.id })}
+          >
+            {placement.kind === 'unscaled' ? 'set its scale by a known length' : 'set the scale again'}
+          </button>
+        )}
+        {remove && (
+          <button
+            type="button"
+            className="do"
+            onClick={() => session.edit(makeEdit(`take away ${picture.name}`, remove))}
+          >
+            take it away
+          </button>
+        )}
+      </div>
+    </>
+  );
+}
+
+function placeWords(details: YardDetails): string {
+  if (details.frame.kind === 'loose') return 'a loose yard: no place on earth';
+  const { latDeg, lonDeg } = details.frame.origin;
+  return `placed at ${latDeg.toFixed(5)}, ${lonDeg.toFixed(5)}`;
+}
+
+function placementWords(picture: Picture, units: UnitSystem): string {
+  const { placement } = picture;
+  if (placement.kind === 'unscaled') return 'no scale yet: nothing over it has an area';
+  if (placement.kind === 'georeferenced') return `knows where it is, ${placement.crs}`;
+  return `scaled by a length of ${formatLength(placement.lengthM, units)}`;
+}

@@ -1,0 +1,109 @@
+import { regionsAreaM2 } from '../../core/kernel/index.ts';
+import { areaFigure, formatAreaBoth } from '../../core/units/index.ts';
+import { MARK_KINDS, OUTLINE_KINDS } from '../../core/yard.ts';
+import { useBook, useOpenYard, useViewState } from '../app/context.ts';
+import { Ledger } from '../shared/Ledger.tsx';
+import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { KIND_WORDS } from './kindWords.ts';
+import { SelectedMark } from './SelectedMark.tsx';
+import { SelectedOutline } from './SelectedOutline.tsx';
+import { ZoneLedger } from './ZoneLedger.tsx';
+
+/** What is drawn and how big it is: zones with their balance, the shape in hand, cut-outs and marks. */
+export function OutlinesPage() {
+  const { view } = useBook();
+  const { selection } = useViewState();
+  const { yard, resolved } = useOpenYard();
+  const units = yard.details.unitSystem;
+  const outline = yard.outlines.find((row) => selection?.kind === 'outline' && row.id === selection.id);
+  const mark = yard.marks.find((row) => selection?.kind === 'mark' && row.id === selection.id);
+  const others = yard.outlines.filter((row) => row.kind !== 'zone');
+
+  return (
+    <>
+      <PageHead title="Outlines" about={yard.details.name} aside={`ground of ${yard.details.groundDate}`} />
+      <ZoneLedger />
+      {!yard.outlines.some((row) => row.kind === 'zone') && (
+        <p className="said">No zone yet. Draw the edge of a piece of lawn to see its area.</p>
+      )}
+      {resolved?.overlaps.map((overlap) => (
+        <p className="said" key={`${overlap.ownerId} ${overlap.otherId}`}>
+          {formatAreaBoth(overlap.areaM2, units)} lie in two zones and count for the one drawn first.
+        </p>
+      ))}
+      <DrawPart />
+      {outline && <SelectedOutline key={outline.id} outline={outline} />}
+      {mark && <SelectedMark key={mark.id} mark={mark} />}
+      {others.length > 0 && (
+        <PagePart title="Cut out or left untreated" aside="each with its own whole area">
+          <Ledger
+            caption="What is cut out of the zones or left untreated"
+            columns={[
+              { head: 'name', align: 'left' },
+              { head: 'kind', align: 'left' },
+              { head: areaFigure(0, units).unit, align: 'right' },
+            ]}
+            rows={others.map((row) => ({
+              key: row.id,
+              selected: row.id === outline?.id,
+              onSelect: () => view.select({ kind: 'outline', id: row.id }),
+              cells: [row.name, KIND_WORDS[row.kind], areaFigure(regionsAreaM2([row]), units).text],
+            }))}
+          />
+        </PagePart>
+      )}
+      {yard.marks.length > 0 && (
+        <PagePart title="Marks">
+          <Ledger
+            caption="Spigots and landmarks"
+            columns={[
+              { head: 'name', align: 'left' },
+              { head: 'kind', align: 'left' },
+            ]}
+            rows={yard.marks.map((row) => ({
+              key: row.id,
+              selected: row.id === mark?.id,
+              onSelect: () => view.select({ kind: 'mark', id: row.id }),
+              cells: [row.name, KIND_WORDS[row.kind]],
+            }))}
+          />
+        </PagePart>
+      )}
+    </>
+  );
+}
+
+function DrawPart() {
+  const { view } = useBook();
+  const { drawing } = useViewState();
+  return (
+    <PagePart title="Draw" aside="click the corners, or type length and bearing">
+      <div className="do-row">
+        {OUTLINE_KINDS.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            className="do"
+            aria-pressed={drawing.kind === 'trace' && drawing.outlineKind === kind}
+            onClick={() => view.take({ kind: 'trace', outlineKind: kind })}
+          >
+            {KIND_WORDS[kind]}
+          </button>
+        ))}
+      </div>
+      <div className="do-row">
+        {MARK_KINDS.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            className="do"
+            aria-pressed={drawing.kind === 'place-mark' && drawing.markKind === kind}
+            onClick={() => view.take({ kind: 'place-mark', markKind: kind })}
+          >
+            {KIND_WORDS[kind]}
+          </button>
+        ))}
+      </div>
+    </PagePart>
+  );
+}

@@ -1,0 +1,51 @@
+import { makeEdit, putRow, removeRow } from '../../core/edits/index.ts';
+import { formatLength } from '../../core/units/index.ts';
+import type { Mark } from '../../core/yard.ts';
+import { useBook, useOpenYard } from '../app/context.ts';
+import { FigureField } from '../shared/FigureField.tsx';
+import { parseName } from '../shared/parseName.ts';
+import { PagePart } from '../shared/PageHead.tsx';
+import { KIND_WORDS } from './kindWords.ts';
+
+/** The spigot or landmark in hand. */
+export function SelectedMark({ mark }: { readonly mark: Mark }) {
+  const { session, view } = useBook();
+  const { yard } = useOpenYard();
+  const units = yard.details.unitSystem;
+  const remove = removeRow(yard, 'marks', mark.id);
+  const put = (label: string, part: Partial<Mark>): void =>
+    session.edit(makeEdit(label, putRow(yard, 'marks', { ...mark, ...part })));
+
+  return (
+    <PagePart title="In hand" aside={KIND_WORDS[mark.kind]}>
+      <FigureField
+        label="name"
+        wide
+        shown={mark.name}
+        units={units}
+        parse={parseName}
+        onCommit={(name) => put(`rename ${mark.name}`, { name })}
+      />
+      <div className="line">
+        <span>east and north of the origin</span>
+        <span>
+          {formatLength(mark.at.xM, units)}, {formatLength(mark.at.yM, units)}
+        </span>
+      </div>
+      {remove && (
+        <div className="do-row">
+          <button
+            type="button"
+            className="do"
+            onClick={() => {
+              view.select(null);
+              session.edit(makeEdit(`take away ${mark.name}`, remove));
+            }}
+          >
+            take it away
+          </button>
+        </div>
+      )}
+    </PagePart>
+  );
+}

@@ -1,0 +1,61 @@
+import { makeEdit, putRow, removeRow } from '../../core/edits/index.ts';
+import { regionsAreaM2, ringPerimeterM } from '../../core/kernel/index.ts';
+import { formatAreaBoth, formatLength } from '../../core/units/index.ts';
+import { OUTLINE_KINDS, type Outline, type OutlineKind } from '../../core/yard.ts';
+import { useBook, useOpenYard } from '../app/context.ts';
+import { ChoiceField } from '../shared/ChoiceField.tsx';
+import { FigureField } from '../shared/FigureField.tsx';
+import { parseName } from '../shared/parseName.ts';
+import { PagePart } from '../shared/PageHead.tsx';
+import { KIND_WORDS } from './kindWords.ts';
+
+/** The outline in hand: its name, its kind, its size, and taking it away. */
+export function SelectedOutline({ outline }: { readonly outline: Outline }) {
+  const { session, view } = useBook();
+  const { yard } = useOpenYard();
+  const units = yard.details.unitSystem;
+  const remove = removeRow(yard, 'outlines', outline.id);
+  const put = (label: string, part: Partial<Outline>): void =>
+    session.edit(makeEdit(label, putRow(yard, 'outlines', { ...outline, ...part })));
+
+  return (
+    <PagePart title="In hand" aside={`${outline.outer.length} corners`}>
+      <FigureField
+        label="name"
+        wide
+        shown={outline.name}
+        units={units}
+        parse={parseName}
+        onCommit={(name) => put(`rename ${outline.name}`, { name })}
+      />
+      <ChoiceField<OutlineKind>
+        label="kind"
+        value={outline.kind}
+        choices={OUTLINE_KINDS.map((kind) => [kind, KIND_WORDS[kind]] as const)}
+        onChoose={(kind) => put(`make ${outline.name} a ${KIND_WORDS[kind]}`, { kind })}
+      />
+      <div className="line">
+        <span>own area, before anything is cut out</span>
+        <span>{formatAreaBoth(regionsAreaM2([outline]), units)}</span>
+      </div>
+      <div className="line">
+        <span>round its edge</span>
+        <span>{formatLength(ringPerimeterM(outline.outer), units)}</span>
+      </div>
+      {remove && (
+        <div className="do-row">
+          <button
+            type="button"
+            className="do"
+            onClick={() => {
+              view.select(null);
+              session.edit(makeEdit(`take away ${outline.name}`, remove));
+            }}
+          >
+            take it away
+          </button>
+        </div>
+      )}
+    </PagePart>
+  );
+}

@@ -1,0 +1,41 @@
+import { areaFigure } from '../../core/units/index.ts';
+import { type ZoneTotals, zoneTotals } from '../../core/zones/index.ts';
+import { useBook, useOpenYard, useViewState } from '../app/context.ts';
+import { AreaCell } from '../shared/AreaCell.tsx';
+import { Ledger } from '../shared/Ledger.tsx';
+
+/** Every zone's balance: gross less what is cut out is turf; turf less what is left untreated is treated. */
+export function ZoneLedger() {
+  const { view } = useBook();
+  const { selection } = useViewState();
+  const { yard, resolved } = useOpenYard();
+  const units = yard.details.unitSystem;
+  const unit = areaFigure(0, units).unit;
+  const zones = resolved?.zones ?? [];
+  const all = resolved && zones.length > 0 ? zoneTotals(resolved) : null;
+  const figures = (area: ZoneTotals) => [
+    areaFigure(area.grossAreaM2, units).text,
+    areaFigure(area.cutOutAreaM2, units).text,
+    areaFigure(area.turfAreaM2, units).text,
+    <AreaCell key="treated" areaM2={area.treatedAreaM2} sigmaM2={area.sigmaM2} units={units} />,
+  ];
+  return (
+    <Ledger
+      caption={`Zones and their areas in ${unit}`}
+      columns={[
+        { head: 'zone', align: 'left' },
+        { head: `gross ${unit}`, align: 'right' },
+        { head: 'cut out', align: 'right' },
+        { head: 'turf', align: 'right' },
+        { head: 'treated', align: 'right' },
+      ]}
+      rows={zones.map((zone) => ({
+        key: zone.zoneId,
+        selected: selection?.kind === 'outline' && selection.id === zone.zoneId,
+        onSelect: () => view.select({ kind: 'outline', id: zone.zoneId }),
+        cells: [zone.name, ...figures(zone)],
+      }))}
+      sum={all ? ['all', ...figures(all)] : undefined}
+    />
+  );
+}

@@ -1,0 +1,35 @@
+import { problemText } from '../../core/problemText.ts';
+import { formatPercent } from '../../core/units/index.ts';
+import { useOpenYard, usePlanState } from '../app/context.ts';
+import { jobInHand } from './jobInHand.ts';
+
+/** One line on how the plan stands: what it lacks, what is wrong, or that a newer one is being worked out. */
+export function PlanNews() {
+  const { yard } = useOpenYard();
+  const { plan, problems, stale, progress } = usePlanState();
+  const units = yard.details.unitSystem;
+  if (!jobInHand(yard)) {
+    return <p className="said">Give a product and a sprayer under Mix, and the plan comes of itself.</p>;
+  }
+  const told = stale ? [] : [...problems, ...(plan?.ground.warnings ?? [])];
+  return (
+    <div aria-live="polite">
+      {told.map((problem) => {
+        const words = problemText(problem, units);
+        return (
+          <p className="said" key={JSON.stringify(problem)}>
+            <strong className="needs-you">{words.what}</strong> {words.mend}
+          </p>
+        );
+      })}
+      {stale && (
+        <p className="said">
+          {plan === null
+            ? 'Working out the plan'
+            : 'The ground has changed; these figures are the last plan’s'}
+          {progress !== null && progress > 0 && `, ${formatPercent(progress)}`}
+        </p>
+      )}
+    </div>
+  );
+}

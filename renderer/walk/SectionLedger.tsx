@@ -1,0 +1,56 @@
+import type { JobPlan } from '../../core/plan/index.ts';
+import { sheetFigures } from '../../core/sheet/index.ts';
+import { areaFigure, formatTime, lengthFigure, volumeFigure } from '../../core/units/index.ts';
+import type { UnitSystem } from '../../core/yard.ts';
+import { useBook, useViewState } from '../app/context.ts';
+import { Ledger } from '../shared/Ledger.tsx';
+
+/** Every section in walking order: its ground, its passes, how far and how long, and its product. */
+export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonly units: UnitSystem }) {
+  const { view } = useBook();
+  const { selection } = useViewState();
+  const figures = sheetFigures(plan, units);
+  const bySection = new Map(plan.ground.sectionFigures.map((row) => [row.sectionId, row]));
+  return (
+    <Ledger
+      caption="Sections in walking order"
+      columns={[
+        { head: 'section', align: 'left' },
+        { head: `treated ${areaFigure(0, units).unit}`, align: 'right' },
+        { head: 'passes', align: 'right' },
+        { head: `walk ${lengthFigure(0, units).unit}`, align: 'right' },
+        { head: 'time', align: 'right' },
+        { head: figures.productUnit, align: 'right' },
+      ]}
+      rows={figures.loads.map(({ section, areaM2, productL }) => {
+        const row = bySection.get(section.id);
+        return {
+          key: section.id,
+          selected: selection?.kind === 'section' && selection.id === section.id,
+          onSelect: () => view.select({ kind: 'section', id: section.id }),
+          cells: [
+            section.id,
+            areaFigure(areaM2, units).text,
+            `${row?.passes ?? 0}`,
+            row ? wholeLength(row.onLengthM + row.offLengthM, units) : '',
+            row ? formatTime(row.timeS) : '',
+            volumeFigure(productL, units, figures.productUnit).text,
+          ],
+        };
+      })}
+      sum={[
+        'all',
+        areaFigure(figures.zoneSum.treatedM2, units).text,
+        `${plan.ground.passes.length}`,
+        wholeLength(plan.ground.onLengthM + plan.ground.offLengthM, units),
+        formatTime(plan.ground.timeS),
+        volumeFigure(figures.productTotalL, units, figures.productUnit).text,
+      ]}
+    />
+  );
+}
+
+/** A walk is told in whole feet or metres. */
+function wholeLength(lengthM: number, units: UnitSystem): string {
+  return lengthFigure(lengthM, units).text.replace(/\.\d+$/, '');
+}

@@ -1,0 +1,47 @@
+import { makeEdit, putRow } from '../../core/edits/index.ts';
+import { ok } from '../../core/result.ts';
+import { formatAngle, parseAngle } from '../../core/units/index.ts';
+import type { Job } from '../../core/yard.ts';
+import { useBook, useOpenYard, usePlanState } from '../app/context.ts';
+import { FigureField } from '../shared/FigureField.tsx';
+import { jobInHand } from '../shared/jobInHand.ts';
+import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { PlanNews } from '../shared/PlanNews.tsx';
+import { CoveragePart } from './CoveragePart.tsx';
+import { CutLineLedger } from './CutLineLedger.tsx';
+import { SectionLedger } from './SectionLedger.tsx';
+
+/** Where to walk: sections, the lines to flag, the lanes, and how well they cover the ground. */
+export function WalkPage() {
+  const { session } = useBook();
+  const { yard } = useOpenYard();
+  const { plan } = usePlanState();
+  const units = yard.details.unitSystem;
+  const job = jobInHand(yard);
+  const put = (row: Job, part: Partial<Job>): void =>
+    session.edit(makeEdit('turn the lanes', putRow(yard, 'jobs', { ...row, ...part })));
+
+  return (
+    <>
+      <PageHead title="Walk" about={job?.name} aside={yard.details.name} />
+      <PlanNews />
+      {plan && <SectionLedger plan={plan} units={units} />}
+      {plan && plan.ground.cutLines.length > 0 && <CutLineLedger plan={plan} units={units} />}
+      {job && (
+        <PagePart title="Lanes" aside="leave empty and the plan picks the bearing">
+          <FigureField
+            label="lanes run at a bearing of"
+            shown={job.headingDeg === null ? '' : formatAngle(job.headingDeg)}
+            note={job.headingDeg === null ? 'picked by the plan' : 'from north, clockwise'}
+            units={units}
+            parse={(typed) =>
+              typed.trim() === '' ? ok<number | null>(null) : parseAngle(typed, 'bearing of the lanes')
+            }
+            onCommit={(headingDeg) => put(job, { headingDeg })}
+          />
+        </PagePart>
+      )}
+      {plan && <CoveragePart plan={plan} units={units} />}
+    </>
+  );
+}
