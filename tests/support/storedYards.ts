@@ -139,32 +139,37 @@ export function moveCorner(yard: Yard, outlineId: string, to: YardPoint): Edit {
   return { label: `move corner of ${outline.name}`, changes: [putRow(yard, 'outlines', moved)] };
 }
 
+/** A record as core makes them: with the usual prototype. */
+function record<T extends object>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }): fc.Arbitrary<T> {
+  return fc.record(model, { noNullPrototype: true }) as fc.Arbitrary<T>;
+}
+
 const anyText = fc.string({ unit: 'grapheme', maxLength: 12 });
 /** Minus zero left out: a column of the file keeps no sign of zero. */
 const anyNumber = fc
   .double({ noNaN: true, noDefaultInfinity: true })
   .map((value) => (value === 0 ? 0 : value));
-const anyPoint = fc.record({ xM: anyNumber, yM: anyNumber });
+const anyPoint = record({ xM: anyNumber, yM: anyNumber });
 const anyRing = fc.array(anyPoint, { maxLength: 6 });
 const numberOrNull = fc.option(anyNumber, { nil: null });
 
 /** Rows of every form the file can hold, sensible or not. */
 const ROWS = {
-  details: fc.record({
+  details: record({
     id: fc.constant('yard' as const),
     name: anyText,
     groundDate: fc.constantFrom('2026-05-01', '1999-12-31'),
     unitSystem: fc.constantFrom('us' as const, 'metric' as const),
     frame: fc.oneof(
       fc.constant({ kind: 'loose' as const }),
-      fc.record({
+      record({
         kind: fc.constant('placed' as const),
-        origin: fc.record({ lonDeg: anyNumber, latDeg: anyNumber }),
+        origin: record({ lonDeg: anyNumber, latDeg: anyNumber }),
       }),
     ),
     cornerSigmaM: numberOrNull,
   }),
-  pictures: fc.record({
+  pictures: record({
     name: anyText,
     imageHash: fc.constant(SKETCH.imageHash),
     mediaType: fc.constantFrom('image/png' as const, 'image/jpeg' as const),
@@ -172,7 +177,7 @@ const ROWS = {
     heightPx: fc.nat(),
     placement: fc.oneof(
       fc.constant({ kind: 'unscaled' as const }),
-      fc.record({
+      record({
         kind: fc.constant('georeferenced' as const),
         crs: anyText,
         corners: fc.tuple(anyPoint, anyPoint, anyPoint, anyPoint),
@@ -180,21 +185,21 @@ const ROWS = {
     ),
     attribution: anyText,
   }),
-  outlines: fc.record({
+  outlines: record({
     kind: fc.constantFrom(...OUTLINE_KINDS, ...CUT_OUT_KINDS),
     name: anyText,
     outer: anyRing,
     holes: fc.array(anyRing, { maxLength: 2 }),
   }),
-  marks: fc.record({ kind: fc.constantFrom(...MARK_KINDS), name: anyText, at: anyPoint }),
-  products: fc.record({
+  marks: record({ kind: fc.constantFrom(...MARK_KINDS), name: anyText, at: anyPoint }),
+  products: record({
     name: anyText,
     use: fc.constantFrom('fertilizer' as const, 'pesticide' as const, 'other' as const),
     rateLPerM2: anyNumber,
     mostRateLPerM2: numberOrNull,
     leastCarrierLPerM2: numberOrNull,
   }),
-  applicators: fc.record({
+  applicators: record({
     name: anyText,
     kind: fc.constantFrom('hose-end' as const, 'tank' as const),
     capacityL: anyNumber,
@@ -202,7 +207,7 @@ const ROWS = {
     swathM: anyNumber,
     paceMPerS: anyNumber,
   }),
-  jobs: fc.record({
+  jobs: record({
     name: anyText,
     zoneIds: fc.option(fc.array(anyText, { maxLength: 3 }), { nil: null }),
     productId: anyText,
@@ -227,7 +232,7 @@ export interface Stroke {
 const stroke: fc.Arbitrary<Stroke> = fc
   .constantFrom(...YARD_PARTS, 'outlines' as const, 'outlines' as const)
   .chain((part) =>
-    fc.record({
+    record({
       part: fc.constant(part),
       place: fc.nat({ max: 9 }),
       act: fc.constantFrom('add' as const, 'add' as const, 'change' as const, 'remove' as const),
@@ -239,10 +244,10 @@ export const anyDeeds: fc.Arbitrary<Deed[]> = fc.array(
   fc.oneof(
     {
       weight: 4,
-      arbitrary: fc.record({ do: fc.constant('edit' as const), strokes: fc.array(stroke, { maxLength: 3 }) }),
+      arbitrary: record({ do: fc.constant('edit' as const), strokes: fc.array(stroke, { maxLength: 3 }) }),
     },
-    { weight: 3, arbitrary: fc.record({ do: fc.constantFrom('undo' as const, 'redo' as const) }) },
-    { weight: 1, arbitrary: fc.record({ do: fc.constant('reopen' as const) }) },
+    { weight: 3, arbitrary: record({ do: fc.constantFrom('undo' as const, 'redo' as const) }) },
+    { weight: 1, arbitrary: record({ do: fc.constant('reopen' as const) }) },
   ),
   { maxLength: 20 },
 );

@@ -1,0 +1,201 @@
+import { mkdirSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { SCHEMA_VERSION, type YardStore } from '../../../../core/yardFile/index.ts';
+import { createYardFile, openYardFile } from '../../../../electron/host/yardFile/index.ts';
+import { fullYard, imageOf, moveCorner, point, SKETCH } from '../../../support/storedYards.ts';
+import { type YardFolder, yardFolder } from '../../../support/yardFolder.ts';
+import { kindOf, valueOf } from '../../../support/yardStoreContract.ts';
+
+let place: YardFolder;
+let path: string;
+
+beforeEach(() => {
+  place = yardFolder();
+  path = place.path('garden');
+});
+afterEach(() => place.leave());
+
+function create(): YardStore {
+  return valueOf(createYardFile(path, fullYard(), [SKETCH]));
+}
+
+/** Asserts that both ways of opening say the same and that the file is left as it was. */
+function expectRefused(kind: string): void {
+  const before = readFileSync(path);
+  expect(kindOf(openYardFile(path))).toBe(kind);
+  expect(kindOf(openYardFile(path, { readOnly: true }))).toBe(kind);
+  expect(readFileSync(path).equals(before)).toBe(true);
+  expect(readdirSync(place.folder)).toStrictEqual(['garden.gpkg']);
+}
+
+/** Does to the file what a person with SQLite's shell could do. */
+function meddle(...statements: string[]): void {
+  const db = new Database(path);
+  db.unsafeMode(true);
+  for (const sql of statements) db.exec(sql);
+  db.close();
+}
+
+test('text is not a yard', () => {
+  writeFileSync(path, 'Dear diary, today I mowed the lawn. '.repeat(100));
+  expectRefused('file/not-a-yard');
+});
+
+test('an empty file is not a yard', () => {
+  writeFileSync(path, '');
+  expectRefused('file/not-a-yard');
+});
+
+test('a folder is not a yard', () => {
+  mkdirSync(path);
+  expect(kindOf(openYardFile(path))).toBe('file/not-a-yard');
+});
+
+test('a file that is not there is not found', () => {
+  expect(kindOf(openYardFile(path))).toBe('file/not-found');
+  expect(kindOf(openYardFile(join(place.folder, 'no', 'such', 'folder.gpkg')))).toBe('file/not-found');
+});
+
+test('a database of another program is not a yard', () => {
+  const db = new Database(path);
+  db.exec('CREATE TABLE yard_version (schema_version INTEGER); INSERT INTO yard_version VALUES (1)');
+  db.close();
+  expectRefused('file/not-a-yard');
+});
+
+test('a GeoPackage of another program is not a yard', () => {
+  const db = new Database(path);
+  db.pragma('application_id = 0x47504b47');
+  db.exec('CREATE TABLE gpkg_contents (table_name TEXT)');
+  db.close();
+  expectRefused('file/not-a-yard');
+});
+
+test('a yard of a newer version is refused and left untouched', () => {
+  create().close();
+  meddle(`UPDATE yard_version SET schema_version = ${SCHEMA_VERSION + 1}`);
+  expectRefused('file/newer-version');
+});
+
+test('a yard of a newer version is refused whatever its tables look like', () => {
+  create().close();
+  meddle(`UPDATE yard_version SET schema_version = ${SCHEMA_VERSION + 1}`, 'DROP TABLE marks');
+  expectRefused('file/newer-version');
+});
+
+test('a file cut in half is damaged', () => {
+  create().close();
+  truncateSync(path, Math.floor(readFileSync(path).length / 2));
+  expectRefused('file/damaged');
+});
+
+test('a file cut at any page, or anywhere in one, is refused and never opens', () => {
+  create().close();
+  const whole = readFileSync(path);
+  for (let length = 1; length < whole.length; length += 2_049) {
+    writeFileSync(path, whole.subarray(0, length));
+    expect(['file/damaged', 'file/not-a-yard']).toContain(kindOf(openYardFile(path)));
+  }
+});
+
+test('a file with pages overwritten with noise is damaged, or opens and reads without a crash', () => {
+  create().close();
+  const whole = readFileSync(path);
+  const outcomes = new Set<string>();
+  for (let at = 100; at < whole.length; at += 4_096) {
+    const spoilt = Buffer.from(whole);
+    for (let i = 0; i < 400 && at + i < spoilt.length; i += 1) spoilt[at + i] = (i * 167 + at * 31) & 0xff;
+    writeFileSync(path, spoilt);
+    const opened = openYardFile(path);
+    const read = opened.ok ? opened.value.readYard() : opened;
+    outcomes.add(kindOf(read) ?? 'read');
+    if (opened.ok) opened.value.close();
+  }
+  expect([...outcomes].filter((kind) => kind !== 'read' && kind !== 'file/not-a-yard')).toStrictEqual([
+    'file/damaged',
+  ]);
+});
+
+test('a second opener is told the yard is open elsewhere, and may look', () => {
+  const first = create();
+  expect(kindOf(openYardFile(path))).toBe('file/locked');
+  const reader = valueOf(openYardFile(path, { readOnly: true }));
+  valueOf(first.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
+  expect(valueOf(reader.readYard()).outlines[0]?.outer[0]).toStrictEqual(point(1, 1));
+  reader.close();
+  first.close();
+  const second = valueOf(openYardFile(path));
+  expect(second.readOnly).toBe(false);
+  second.close();
+});
+
+test('while another program holds the file, an edit is refused as locked and can be made afterwards', () => {
+  const store = create();
+  const other = new Database(path);
+  other.exec('BEGIN IMMEDIATE');
+  const edit = moveCorner(fullYard(), 'z1', point(1, 1));
+  expect(kindOf(store.applyEdit(edit, []))).toBe('file/locked');
+  other.exec('ROLLBACK');
+  other.close();
+  expect(valueOf(store.applyEdit(edit, [])).sequence).toBe(1);
+  store.close();
+});
+
+test('a closed yard is one file, with nothing beside it', () => {
+  const store = create();
+  valueOf(store.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
+  store.close();
+  expect(readdirSync(place.folder)).toStrictEqual(['garden.gpkg']);
+});
+
+test('opening, reading and closing leaves the file identical', () => {
+  create().close();
+  const before = readFileSync(path);
+  const store = valueOf(openYardFile(path));
+  valueOf(store.readYard());
+  valueOf(store.readImage(SKETCH.imageHash));
+  store.close();
+  expect(readFileSync(path).equals(before)).toBe(true);
+});
+
+test('save, open, save: a yard written again from what was read has the same rows in every table', () => {
+  create().close();
+  const store = valueOf(openYardFile(path));
+  valueOf(createYardFile(place.path('again'), valueOf(store.readYard()), [SKETCH])).close();
+  store.close();
+  expect(dump(place.path('again'))).toStrictEqual(dump(path));
+});
+
+test('a yard another program writes to in the background is seen as it is now', () => {
+  const store = create();
+  meddle("UPDATE products SET name = 'renamed outside'");
+  expect(valueOf(store.readYard()).products[0]?.name).toBe('renamed outside');
+  store.close();
+});
+
+test('an image whose bytes are not those of its hash is refused', () => {
+  const lying = { ...imageOf(1, 2, 3), imageHash: 'ab'.repeat(32) };
+  expect(kindOf(createYardFile(path, fullYard(), [lying]))).toBe('host/bad-request');
+  const store = create();
+  expect(kindOf(store.applyEdit({ label: '', changes: [] }, [lying]))).toBe('host/bad-request');
+  meddle("UPDATE images SET bytes = x'00'");
+  expect(kindOf(store.readImage(SKETCH.imageHash))).toBe('file/damaged');
+  store.close();
+});
+
+/** Every row of every table, the time of last change apart. */
+function dump(file: string): unknown {
+  const db = new Database(file, { readonly: true });
+  const names = db
+    .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name")
+    .pluck()
+    .all() as string[];
+  const rows = names.map((name) => [
+    name,
+    (db.prepare(`SELECT * FROM "${name}"`).all() as object[]).map((row) => ({ ...row, last_change: '' })),
+  ]);
+  db.close();
+  return rows;
+}
