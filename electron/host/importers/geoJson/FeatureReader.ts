@@ -13,6 +13,8 @@ const MOST_PARTS = 20_000;
 const MOST_POSITIONS = 500_000;
 /** A person mends these one by one; a longer list is not read. */
 const MOST_PROBLEMS = 20;
+/** Sorts of things passed over that are told of. */
+const MOST_NOTES = 12;
 /** Roles of the features in a plan written by `platpace plan --json`: results, not ground. */
 const PLAN_ROLES: readonly unknown[] = ['net-area', 'section', 'cut-line', 'pass'];
 
@@ -39,19 +41,26 @@ export class FeatureReader {
 
   /** How many things of each sort were passed over, as sentences. */
   get notes(): readonly string[] {
-    return [...this.#leftOut].map(([what, times]) =>
-      times === 1 ? `Left out: ${what}.` : `Left out ${times} times: ${what}.`,
-    );
+    return [...this.#leftOut]
+      .slice(0, MOST_NOTES)
+      .map(([what, times]) => (times === 1 ? `Left out: ${what}.` : `Left out ${times} times: ${what}.`));
   }
 
   readFeature(value: unknown, index: number): void {
     const where = `feature ${index + 1}`;
-    if (!isMembers(value) || value.type !== 'Feature') return this.#unreadable(`${where} is not a feature`);
+    if (!isMembers(value) || value.type !== 'Feature') {
+      this.#unreadable(`${where} is not a feature`);
+      return;
+    }
     const properties = isMembers(value.properties) ? value.properties : {};
-    if (PLAN_ROLES.includes(properties.role))
-      return this.#leaveOut('a part of a plan, which is worked out anew');
-    if (value.geometry === null || value.geometry === undefined)
-      return this.#leaveOut('a feature without a shape');
+    if (PLAN_ROLES.includes(properties.role)) {
+      this.#leaveOut('a part of a plan, which is worked out anew');
+      return;
+    }
+    if (value.geometry === null || value.geometry === undefined) {
+      this.#leaveOut('a feature without a shape');
+      return;
+    }
     const name = nameOf(properties);
     this.readGeometry(
       value.geometry,
@@ -62,8 +71,7 @@ export class FeatureReader {
   }
 
   readGeometry(geometry: unknown, kind: SaidKind, name: string | null, feature: string): void {
-    if (kind.unknown !== null)
-      this.#note(`the kind “${kind.unknown}” of ${feature}, which is not known here`);
+    if (kind.unknown !== null) this.#leaveOut(`the kind “${kind.unknown}”, which is not known here`);
     const outlinesBefore = this.outlines.length;
     const marksBefore = this.marks.length;
     this.#walk(geometry, kind, name, feature, 0);
@@ -73,35 +81,48 @@ export class FeatureReader {
 
   #walk(geometry: unknown, kind: SaidKind, name: string | null, feature: string, depth: number): void {
     if (this.isOver) return;
-    if (!isMembers(geometry)) return this.#broken(feature, 'it has no shape');
+    if (!isMembers(geometry)) {
+      this.#broken(feature, 'it has no shape');
+      return;
+    }
     const { type, coordinates } = geometry;
     switch (type) {
       case 'Polygon':
-        return this.#polygon(coordinates, kind, name, feature);
+        this.#polygon(coordinates, kind, name, feature);
+        break;
       case 'MultiPolygon':
-        return this.#each(coordinates, feature, (part) => this.#polygon(part, kind, name, feature));
+        this.#each(coordinates, feature, (part) => this.#polygon(part, kind, name, feature));
+        break;
       case 'Point':
-        return this.#point(coordinates, kind, name, feature);
+        this.#point(coordinates, kind, name, feature);
+        break;
       case 'MultiPoint':
-        return this.#each(coordinates, feature, (part) => this.#point(part, kind, name, feature));
+        this.#each(coordinates, feature, (part) => this.#point(part, kind, name, feature));
+        break;
       case 'LineString':
       case 'MultiLineString':
-        return this.#leaveOut('a line; only outlines and points are read');
+        this.#leaveOut('a line; only outlines and points are read');
+        break;
       case 'GeometryCollection':
-        if (depth >= MOST_NESTING) return this.#unreadable(`${feature} has collections nested too deep`);
-        return this.#each(geometry.geometries, feature, (part) =>
-          this.#walk(part, kind, name, feature, depth + 1),
-        );
+        if (depth >= MOST_NESTING) {
+          this.#unreadable(`${feature} has collections nested too deep`);
+          return;
+        }
+        this.#each(geometry.geometries, feature, (part) => this.#walk(part, kind, name, feature, depth + 1));
+        break;
       default:
-        return this.#broken(
+        this.#broken(
           feature,
-          `it has an unknown type of shape, ${String(JSON.stringify(type)).slice(0, 40)}`,
+          `it has an unknown type of shape${typeof type === 'string' ? `, “${type.slice(0, 40)}”` : ''}`,
         );
     }
   }
 
   #each(parts: unknown, feature: string, read: (part: unknown) => void): void {
-    if (!Array.isArray(parts)) return this.#broken(feature, 'it has no list of parts');
+    if (!Array.isArray(parts)) {
+      this.#broken(feature, 'it has no list of parts');
+      return;
+    }
     for (const part of parts) {
       if (this.isOver) return;
       read(part);
@@ -109,14 +130,26 @@ export class FeatureReader {
   }
 
   #polygon(rings: unknown, kind: SaidKind, name: string | null, feature: string): void {
-    if (kind.mark !== null) return this.#leaveOut(`an outline said to be a ${kind.mark}, which is a point`);
-    if (!Array.isArray(rings)) return this.#broken(feature, 'it has no list of rings');
-    if (rings.length === 0) return this.#leaveOut('an outline without a ring');
+    if (kind.mark !== null) {
+      this.#leaveOut(`an outline said to be a ${kind.mark}, which is a point`);
+      return;
+    }
+    if (!Array.isArray(rings)) {
+      this.#broken(feature, 'it has no list of rings');
+      return;
+    }
+    if (rings.length === 0) {
+      this.#leaveOut('an outline without a ring');
+      return;
+    }
     const read: (readonly LonLat[])[] = [];
     for (const [at, ring] of rings.entries()) {
       if (!this.#count(Array.isArray(ring) ? ring.length : 1)) return;
       const points = readRing(ring, this.#toLonLat);
-      if ('kind' in points) return this.#fault(feature, at === 0 ? '' : `hole ${at}: `, points);
+      if ('kind' in points) {
+        this.#fault(feature, at === 0 ? '' : `hole ${at}: `, points);
+        return;
+      }
       read.push(points);
     }
     const [outer = [], ...holes] = read;
@@ -124,11 +157,16 @@ export class FeatureReader {
   }
 
   #point(coordinates: unknown, kind: SaidKind, name: string | null, feature: string): void {
-    if (kind.outline !== null)
-      return this.#leaveOut(`a point said to be a ${kind.outline}, which has an outline`);
+    if (kind.outline !== null) {
+      this.#leaveOut(`a point said to be a ${kind.outline}, which has an outline`);
+      return;
+    }
     if (!this.#count(1)) return;
     const at = readPosition(coordinates, this.#toLonLat);
-    if ('kind' in at) return this.#fault(feature, '', at);
+    if ('kind' in at) {
+      this.#fault(feature, '', at);
+      return;
+    }
     this.marks.push({ kind: kind.mark ?? 'landmark', name, at });
   }
 
@@ -144,7 +182,10 @@ export class FeatureReader {
   }
 
   #fault(feature: string, part: string, fault: PositionFault): void {
-    if (fault.kind === 'broken') return this.#broken(feature, `${part}${fault.detail}`);
+    if (fault.kind === 'broken') {
+      this.#broken(feature, `${part}${fault.detail}`);
+      return;
+    }
     const { swappedLikely } = fault;
     const where = { fileName: this.#fileName };
     this.problems.push({ kind: 'file/coordinates-out-of-range', where, facts: { feature, swappedLikely } });
@@ -161,10 +202,6 @@ export class FeatureReader {
 
   #leaveOut(what: string): void {
     this.#leftOut.set(what, (this.#leftOut.get(what) ?? 0) + 1);
-  }
-
-  #note(what: string): void {
-    this.#leaveOut(what);
   }
 }
 

@@ -29,7 +29,7 @@ export function readGeoJson(fileName: string, bytes: Uint8Array): Result<Brought
     const detail = 'it is JSON but not GeoJSON, it has no type';
     return trouble({ kind: 'file/unreadable', where, facts: { detail } });
   }
-  const crs = crsOf(root);
+  const crs = crsOf(root, fileName);
   if ('unknown' in crs) return trouble({ kind: 'file/unknown-crs', where, facts: { crs: crs.unknown } });
 
   const reader = new FeatureReader(fileName, crs.toLonLat);
@@ -43,7 +43,7 @@ export function readGeoJson(fileName: string, bytes: Uint8Array): Result<Brought
       reader.readFeature(feature, index);
     }
   } else if (root.type === 'Feature') reader.readFeature(root, 0);
-  else reader.readGeometry(root, kindOf({}), null, 'the outline');
+  else reader.readGeometry(root, kindOf({}), null, 'its only feature');
 
   const [first, ...more] = reader.problems;
   if (first !== undefined) return trouble(first, ...more);

@@ -32,7 +32,10 @@ export function readGeoTiff(bytes: Uint8Array, headerLimitMs = HEADER_LIMIT_MS):
     const giveUp = (): void => finish({ kind: 'unreadable', detail: 'decoding it does not come to an end' });
     let timer = setTimeout(giveUp, headerLimitMs);
     thread.on('message', (message: ThreadMessage) => {
-      if (message.stage === 'done') return finish(message.decoded);
+      if (message.stage === 'done') {
+        finish(message.decoded);
+        return;
+      }
       clearTimeout(timer);
       timer = setTimeout(giveUp, headerLimitMs + message.pixels * LIMIT_MS_PER_PIXEL);
     });

@@ -1,4 +1,4 @@
-import { type GeoTIFFImage } from 'geotiff';
+import type { GeoTIFFImage } from 'geotiff';
 import * as geokeysToProj4 from 'geotiff-geokeys-to-proj4';
 
 /**

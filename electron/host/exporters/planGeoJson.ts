@@ -1,0 +1,48 @@
+import type { GroundPlan } from '../../../core/plan/index.ts';
+import { ok, type Result, trouble } from '../../../core/result.ts';
+import type { Yard } from '../../../core/yard.ts';
+import { feature, type GeoJsonFile, line, polygon } from './geoJson.ts';
+import { planSummaryOf } from './summary.ts';
+
+/**
+ * A plan as a FeatureCollection: net areas, sections, cut lines and passes told apart by `role`, and the
+ * figures in the member `summary`. Extra members of `more` go into the summary.
+ * Problems: file/yard-has-no-place for a loose yard
+ */
+export function planToGeoJson(
+  yard: Yard,
+  plan: GroundPlan,
+  fileName: string,
+  more: Readonly<Record<string, unknown>> = {},
+): Result<GeoJsonFile> {
+  const { frame } = yard.details;
+  if (frame.kind === 'loose') {
+    return trouble({ kind: 'file/yard-has-no-place', where: { fileName }, facts: {} });
+  }
+  const { origin } = frame;
+  const netAreas = plan.resolved.zones
+    .filter(({ turf }) => turf.length > 0)
+    .map(({ name, turf, turfAreaM2, treatedAreaM2 }) =>
+      feature(
+        { role: 'net-area', zone: name, areaM2: turfAreaM2, netAreaM2: turfAreaM2, treatedAreaM2 },
+        polygon(origin, turf),
+      ),
+    );
+  const sections = plan.sections.map(({ id, zoneName, region, areaM2 }) =>
+    feature({ role: 'section', id, zone: zoneName, areaM2 }, polygon(origin, [region])),
+  );
+  const cutLines = plan.cutLines.map(({ from, to, between }) =>
+    feature(
+      { role: 'cut-line', between, lengthM: Math.hypot(to.xM - from.xM, to.yM - from.yM) },
+      line(origin, [from, to]),
+    ),
+  );
+  const passes = plan.passes.map(({ sectionId, order, kind, lengthM, line: points }) =>
+    feature({ role: 'pass', section: sectionId, order, kind, lengthM }, line(origin, points)),
+  );
+  return ok({
+    type: 'FeatureCollection',
+    summary: { ...planSummaryOf(yard, plan), ...more },
+    features: [...netAreas, ...sections, ...cutLines, ...passes],
+  });
+}

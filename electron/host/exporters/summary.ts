@@ -1,0 +1,110 @@
+import { problemText } from '../../../core/problemText.ts';
+import type { GroundPlan } from '../../../core/plan/index.ts';
+import type { Yard } from '../../../core/yard.ts';
+import type { ResolvedYard } from '../../../core/zones/index.ts';
+
+/** The figures of a yard, and of a plan when there is one, in SI at full precision. */
+export interface Summary {
+  readonly yard: string;
+  readonly groundDate: string;
+  /** The origin of the yard frame (transverse Mercator on WGS84, scale 1); null for a loose yard. */
+  readonly frameOrigin: { readonly lonDeg: number; readonly latDeg: number } | null;
+  readonly units: Readonly<Record<string, string>>;
+  readonly zones: readonly ZoneSummary[];
+  readonly totals: Omit<ZoneSummary, 'name' | 'sigmaM2'>;
+  readonly overlaps: readonly { readonly between: readonly string[]; readonly areaM2: number }[];
+  readonly warnings: readonly string[];
+}
+
+export interface ZoneSummary {
+  readonly name: string;
+  readonly grossAreaM2: number;
+  readonly cutOutAreaM2: number;
+  readonly ownedByOtherAreaM2: number;
+  /** Zone less cut-outs and less ground owned by an earlier zone. */
+  readonly netAreaM2: number;
+  /** Net less keep-off strips and check plots. */
+  readonly treatedAreaM2: number;
+  readonly sigmaM2: number | null;
+}
+
+export interface PlanSummary extends Summary {
+  readonly request: Readonly<Record<string, unknown>>;
+  readonly sections: readonly Readonly<Record<string, unknown>>[];
+  readonly loads: number;
+  readonly lengths: { readonly onM: number; readonly offM: number; readonly totalM: number };
+  readonly timeS: number;
+  /** In percent of the treated area. */
+  readonly coverage: Readonly<Record<string, number>>;
+}
+
+const UNITS = { length: 'm', area: 'm²', time: 's', angle: 'deg', sigma: '1 standard deviation' };
+
+export function summaryOf(yard: Yard, resolved: ResolvedYard): Summary {
+  const { name, groundDate, frame, unitSystem } = yard.details;
+  const nameOf = (id: string): string => yard.outlines.find((outline) => outline.id === id)?.name ?? id;
+  const zones = resolved.zones.map((zone): ZoneSummary => {
+    const { grossAreaM2, cutOutAreaM2, ownedByOtherAreaM2, turfAreaM2, treatedAreaM2, sigmaM2 } = zone;
+    const netAreaM2 = turfAreaM2;
+    return {
+      name: zone.name,
+      grossAreaM2,
+      cutOutAreaM2,
+      ownedByOtherAreaM2,
+      netAreaM2,
+      treatedAreaM2,
+      sigmaM2,
+    };
+  });
+  const total = (of: (zone: ZoneSummary) => number): number => zones.reduce((sum, zone) => sum + of(zone), 0);
+  return {
+    yard: name,
+    groundDate,
+    frameOrigin: frame.kind === 'placed' ? frame.origin : null,
+    units: UNITS,
+    zones,
+    totals: {
+      grossAreaM2: total((zone) => zone.grossAreaM2),
+      cutOutAreaM2: total((zone) => zone.cutOutAreaM2),
+      ownedByOtherAreaM2: total((zone) => zone.ownedByOtherAreaM2),
+      netAreaM2: total((zone) => zone.netAreaM2),
+      treatedAreaM2: total((zone) => zone.treatedAreaM2),
+    },
+    overlaps: resolved.overlaps.map(({ ownerId, otherId, areaM2 }) => ({
+      between: [nameOf(ownerId), nameOf(otherId)],
+      areaM2,
+    })),
+    warnings: resolved.warnings.map((warning) => problemText(warning, unitSystem).what),
+  };
+}
+
+export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
+  const { coverage, onLengthM, offLengthM, request } = plan;
+  const percent = (areaM2: number): number =>
+    coverage.treatedM2 > 0 ? (100 * areaM2) / coverage.treatedM2 : 0;
+  const summary = summaryOf(yard, plan.resolved);
+  const planWarnings = plan.warnings.map((warning) => problemText(warning, yard.details.unitSystem).what);
+  return {
+    ...summary,
+    warnings: [...new Set([...summary.warnings, ...planWarnings])],
+    request: { ...request },
+    sections: plan.sections.map(({ id, zoneName, areaM2 }) => {
+      const {
+        sectionId: _,
+        areaM2: __,
+        ...figures
+      } = plan.sectionFigures.find((each) => each.sectionId === id) ?? { sectionId: id, areaM2 };
+      return { id, zone: zoneName, areaM2, ...figures };
+    }),
+    loads: plan.sections.length,
+    lengths: { onM: onLengthM, offM: offLengthM, totalM: onLengthM + offLengthM },
+    timeS: plan.timeS,
+    coverage: {
+      oncePercent: percent(coverage.onceM2),
+      twicePercent: percent(coverage.twiceM2),
+      coveredPercent: percent(coverage.onceM2 + coverage.twiceM2),
+      missedPercent: percent(coverage.missedM2),
+      outsidePercent: percent(coverage.outsideM2),
+    },
+  };
+}
