@@ -63,7 +63,9 @@ function isSection({ loads, restM2 }: Share): boolean {
 
 /** Every state has been cut the same number of times, so their costs compare. */
 function expand(state: State, known: Map<Share, Parting[]>, laneRad: number): State[] {
-  const [next, ...open] = state.open.toSorted((a, b) => b.loads + b.restM2 * 1e-9 - a.loads - a.restM2 * 1e-9);
+  const [next, ...open] = state.open.toSorted(
+    (a, b) => b.loads + b.restM2 * 1e-9 - a.loads - a.restM2 * 1e-9,
+  );
   if (next === undefined) return [];
   let partings = known.get(next);
   if (partings === undefined) {

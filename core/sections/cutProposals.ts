@@ -28,7 +28,11 @@ const NECK_M = 0.6;
 const MOST_LEVELS = 250;
 
 /** Cuts by whole lines: every chord of the line at the exact level for each target. */
-export function wholeLineCuts(facing: Facing, direction: CutDirection, targets: readonly CutTarget[]): CutProposal[] {
+export function wholeLineCuts(
+  facing: Facing,
+  direction: CutDirection,
+  targets: readonly CutTarget[],
+): CutProposal[] {
   return targets.flatMap((target) => {
     const levelM = levelForAreaM(facing, target.belowM2);
     const chords = findChords(facing, levelM);
@@ -66,7 +70,13 @@ export function chordCuts(
         const start = there?.findIndex((chord) => chord.start.edge === run[0]?.start.edge) ?? -1;
         const moved = start < 0 ? [] : (there as Chord[]).slice(start, start + run.length);
         if (moved.length !== run.length) continue;
-        proposals.push({ facing, levelM, chords: moved, target, costM: costOf(facing, direction, levelM, moved) });
+        proposals.push({
+          facing,
+          levelM,
+          chords: moved,
+          target,
+          costM: costOf(facing, direction, levelM, moved),
+        });
       }
     }
   }

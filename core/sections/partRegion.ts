@@ -19,7 +19,7 @@ export interface Parting {
 }
 
 /** Partings kept for one share. */
-const MOST_PARTINGS = 6;
+const MOST_PARTINGS = 8;
 /** Above this many loads only near-even partings and single loads are tried. */
 const MANY_LOADS = 8;
 const FAN = 12;
@@ -79,11 +79,7 @@ function targetsFor({ loads, restM2 }: Share, wholeM2: number): Divide[] {
   return divides;
 }
 
-function realise(
-  proposals: readonly CutProposal[],
-  divides: readonly Divide[],
-  wholeM2: number,
-): Parting[] {
+function realise(proposals: readonly CutProposal[], divides: readonly Divide[], wholeM2: number): Parting[] {
   const partings: Parting[] = [];
   const inOrder = proposals.toSorted((a, b) => a.costM - b.costM);
   for (const proposal of inOrder) {

@@ -74,7 +74,13 @@ export function planSections(zone: ZoneGround, request: SectionRequest): Result<
     const areaM2 = regionAreaM2(region);
     return { id: `${zone.letter}${place + 1}`, zoneId: zone.zoneId, zoneName: zone.zoneName, region, areaM2 };
   });
-  return ok({ sections, cutLines: borderLines(pieces.flatMap((piece) => piece.cuts), sections) });
+  return ok({
+    sections,
+    cutLines: borderLines(
+      pieces.flatMap((piece) => piece.cuts),
+      sections,
+    ),
+  });
 }
 
 function findProblem(zone: ZoneGround, request: SectionRequest): Problem | undefined {

@@ -111,7 +111,7 @@ function cleanRing(ring: Ring): Ring {
   const kept: YardPoint[] = [];
   for (const point of ring) {
     kept.push(point);
-    while (kept.length > 1 && dropsLast(kept)) continue;
+    while (kept.length > 1 && dropsLast(kept)) ;
   }
   let before = -1;
   while (kept.length > 2 && before !== kept.length) {
@@ -147,5 +147,9 @@ function isSpike(a: YardPoint | undefined, b: YardPoint | undefined, c: YardPoin
   const outY = c.yM - b.yM;
   const along = inX * outX + inY * outY;
   const reach = Math.hypot(inX, inY) * Math.hypot(outX, outY);
-  return along < 0 && Math.abs(inX * outY - inY * outX) <= SAME_POINT_M * Math.sqrt(reach) && -along > 0.999 * reach;
+  return (
+    along < 0 &&
+    Math.abs(inX * outY - inY * outX) <= SAME_POINT_M * Math.sqrt(reach) &&
+    -along > 0.999 * reach
+  );
 }

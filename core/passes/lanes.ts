@@ -1,0 +1,116 @@
+import type { Region, YardPoint } from '../spaces.ts';
+
+/** A straight pass from end to end. */
+export type Lane = readonly [YardPoint, YardPoint];
+
+/** Ground wider than whole lanes by less than this part of a swath takes no further lane: it is rounding. */
+const SPARE_PART = 0.002;
+/** A stretch shorter than this part of a swath is a corner tip that the perimeter pass reaches. */
+const SHORTEST_PART = 0.05;
+/** Stretches of one lane nearer than this are one. */
+const SAME_M = 1e-6;
+
+interface Stretch {
+  readonly fromM: number;
+  readonly toM: number;
+}
+
+/**
+ * Parallel lanes that cover every bit of the ground given: strips of even width, not above the swath, each walked
+ * along its middle over the whole stretch where the strip holds ground.
+ *
+ * Where the ground given lies a swath inside an edge, so does every lane's swath: some ground given lies abreast of
+ * every point of a lane, no further than a swath from any spot the lane treats.
+ *
+ * @param regions ground to cover, each on strips of its own
+ * @param laneRad direction of the lanes, counter-clockwise from east
+ * @returns lanes from one side to the other
+ * Cost: corners plus edge-strip crossings, sorted
+ */
+export function lanesAcross(regions: readonly Region[], laneRad: number, swathM: number): Lane[] {
+  const dx = Math.cos(laneRad);
+  const dy = Math.sin(laneRad);
+  const back = (alongM: number, acrossM: number): YardPoint => ({
+    xM: alongM * dx - acrossM * dy,
+    yM: alongM * dy + acrossM * dx,
+  });
+  return regions.flatMap((region) => {
+    const edges = turnedEdges(region, dx, dy);
+    const lowM = Math.min(...edges.map((edge) => edge.a.acrossM));
+    const highM = Math.max(...edges.map((edge) => edge.a.acrossM));
+    const count = Math.max(1, Math.ceil((highM - lowM) / swathM - SPARE_PART));
+    const widthM = (highM - lowM) / count;
+    return stretchesByStrip(edges, lowM, widthM, count).flatMap((stretches, strip) =>
+      merged(stretches)
+        .filter((stretch) => stretch.toM - stretch.fromM > SHORTEST_PART * swathM)
+        .map(({ fromM, toM }): Lane => {
+          const acrossM = lowM + (strip + 0.5) * widthM;
+          return [back(fromM, acrossM), back(toM, acrossM)];
+        }),
+    );
+  });
+}
+
+interface Turned {
+  readonly alongM: number;
+  readonly acrossM: number;
+}
+interface Edge {
+  readonly a: Turned;
+  readonly b: Turned;
+}
+
+function turnedEdges(region: Region, dx: number, dy: number): Edge[] {
+  return [region.outer, ...region.holes].flatMap((ring) => {
+    const turned = ring.map(({ xM, yM }) => ({ alongM: xM * dx + yM * dy, acrossM: yM * dx - xM * dy }));
+    return turned.map((a, i) => ({ a, b: turned[(i + 1) % turned.length] as Turned }));
+  });
+}
+
+/**
+ * For each strip, what its ground takes up along it. Any spot of ground can be moved straight across until it meets
+ * an edge or the strip's border, so the edges within and the ground along both borders are the whole answer.
+ */
+function stretchesByStrip(edges: readonly Edge[], lowM: number, widthM: number, count: number): Stretch[][] {
+  const strips: Stretch[][] = Array.from({ length: count }, () => []);
+  const borders: number[][] = Array.from({ length: count + 1 }, () => []);
+  for (const { a, b } of edges) {
+    const [low, high] = a.acrossM <= b.acrossM ? [a, b] : [b, a];
+    const slope = (high.alongM - low.alongM) / (high.acrossM - low.acrossM || 1);
+    const alongAt = (acrossM: number): number => low.alongM + (acrossM - low.acrossM) * slope;
+    const first = clamp(Math.floor((low.acrossM - lowM) / widthM), count);
+    const last = clamp(Math.floor((high.acrossM - lowM) / widthM), count);
+    let from = low.alongM;
+    for (let strip = first; strip <= last; strip++) {
+      const borderM = lowM + (strip + 1) * widthM;
+      const isLast = strip === last;
+      const to = isLast ? high.alongM : alongAt(borderM);
+      strips[strip]?.push({ fromM: Math.min(from, to), toM: Math.max(from, to) });
+      if (!isLast) borders[strip + 1]?.push(to);
+      from = to;
+    }
+  }
+  borders.forEach((crossings, border) => {
+    crossings.sort((p, q) => p - q);
+    for (let i = 0; i + 1 < crossings.length; i += 2) {
+      const stretch = { fromM: crossings[i] as number, toM: crossings[i + 1] as number };
+      strips[border - 1]?.push(stretch);
+      strips[border]?.push(stretch);
+    }
+  });
+  return strips;
+}
+
+function clamp(strip: number, count: number): number {
+  return Math.max(0, Math.min(count - 1, strip));
+}
+
+function merged(stretches: readonly Stretch[]): Stretch[] {
+  const list: Stretch[] = [];
+  for (const stretch of stretches.toSorted((p, q) => p.fromM - q.fromM)) {
+    const last = list.at(-1);
+    if (last === undefined || stretch.fromM > last.toM + SAME_M) list.push(stretch);
+    else if (stretch.toM > last.toM) list[list.length - 1] = { fromM: last.fromM, toM: stretch.toM };
+  }
+  return list;
+}

@@ -1,0 +1,209 @@
+import type { YardPoint } from '../spaces.ts';
+import type { Pass } from './pass.ts';
+
+/** A pass before it has a place in the order. A perimeter is a ring, its last point not its first. */
+export interface Walk {
+  readonly kind: Pass['kind'];
+  readonly line: readonly YardPoint[];
+}
+
+/** A walk as it is walked: from `enter` to `leave`; round and back to the same point for a ring. */
+interface Leg {
+  readonly walk: Walk;
+  enter: YardPoint;
+  leave: YardPoint;
+}
+
+/** Rounds of improvement; each looks at every pair once. */
+const MOST_ROUNDS = 40;
+/** Pairs looked at in all, so that a very large section still ends. */
+const MOST_LOOKS = 4_000_000;
+/** Longest run of passes that is moved elsewhere as one. */
+const MOVED_RUN = 3;
+const GAIN_M = 1e-9;
+
+/**
+ * An order with little walking between passes, and the way round each is walked. Nearest end first, then turned
+ * and moved stretches while that shortens the way; rings are entered where it suits their neighbours.
+ *
+ * @param startAt where the person stands; null = at the first walk given
+ * @returns lines in walking order; a ring closes on its entry point
+ * Cost: n^2 a round, rounds and looks capped
+ */
+export function orderPasses(walks: readonly Walk[], startAt: YardPoint | null): Walk[] {
+  const legs = nearestFirst(walks, startAt);
+  let looks = 0;
+  for (let round = 0; round < MOST_ROUNDS && looks < MOST_LOOKS; round++) {
+    looks += legs.length * legs.length * (1 + 2 * MOVED_RUN);
+    const turned = turnStretches(legs, startAt);
+    const moved = moveRuns(legs, startAt);
+    const entered = enterRings(legs, startAt);
+    if (!turned && !moved && !entered) break;
+  }
+  return legs.map(({ walk, enter }) => ({ kind: walk.kind, line: lineFrom(walk, enter) }));
+}
+
+function apartM(a: YardPoint | null | undefined, b: YardPoint | null | undefined): number {
+  return a == null || b == null ? 0 : Math.hypot(a.xM - b.xM, a.yM - b.yM);
+}
+
+function isRing(walk: Walk): boolean {
+  return walk.kind === 'perimeter';
+}
+
+function nearestFirst(walks: readonly Walk[], startAt: YardPoint | null): Leg[] {
+  const left = [...walks];
+  const legs: Leg[] = [];
+  let here = startAt ?? walks[0]?.line[0];
+  while (left.length > 0 && here !== undefined) {
+    let best: Leg | undefined;
+    let place = 0;
+    for (const [i, walk] of left.entries()) {
+      const leg = entered(walk, here);
+      if (best !== undefined && apartM(here, leg.enter) >= apartM(here, best.enter)) continue;
+      best = leg;
+      place = i;
+    }
+    if (best === undefined) break;
+    legs.push(best);
+    left.splice(place, 1);
+    here = best.leave;
+  }
+  return legs;
+}
+
+function entered(walk: Walk, from: YardPoint): Leg {
+  if (isRing(walk)) {
+    const at = bestOnRing(walk.line, from, from);
+    return { walk, enter: at, leave: at };
+  }
+  const first = walk.line[0] as YardPoint;
+  const last = walk.line.at(-1) as YardPoint;
+  return apartM(from, first) <= apartM(from, last)
+    ? { walk, enter: first, leave: last }
+    : { walk, enter: last, leave: first };
+}
+
+/** Turns round every stretch of legs that is shorter the other way; true when any was. */
+function turnStretches(legs: Leg[], startAt: YardPoint | null): boolean {
+  let isBetter = false;
+  for (let i = 0; i < legs.length; i++) {
+    for (let j = i; j < legs.length; j++) {
+      const before = i === 0 ? startAt : legs[i - 1]?.leave;
+      const first = legs[i] as Leg;
+      const last = legs[j] as Leg;
+      const after = legs[j + 1]?.enter;
+      const nowM = apartM(before, first.enter) + apartM(last.leave, after);
+      const turnedM = apartM(before, last.leave) + apartM(first.enter, after);
+      if (turnedM > nowM - GAIN_M) continue;
+      legs.splice(i, j - i + 1, ...turnedRun(legs.slice(i, j + 1)));
+      isBetter = true;
+    }
+  }
+  return isBetter;
+}
+
+function turnedRun(run: readonly Leg[]): Leg[] {
+  return run.toReversed().map(({ walk, enter, leave }) => ({ walk, enter: leave, leave: enter }));
+}
+
+/** Moves short runs to where they fit better, either way round; true when any was. */
+function moveRuns(legs: Leg[], startAt: YardPoint | null): boolean {
+  let isBetter = false;
+  for (let size = 1; size <= MOVED_RUN; size++) {
+    for (let i = 0; i + size <= legs.length; i++) {
+      if (moveRun(legs, i, size, startAt)) isBetter = true;
+    }
+  }
+  return isBetter;
+}
+
+function moveRun(legs: Leg[], i: number, size: number, startAt: YardPoint | null): boolean {
+  const first = legs[i] as Leg;
+  const last = legs[i + size - 1] as Leg;
+  const leaveOf = (k: number): YardPoint | null | undefined => (k < 0 ? startAt : legs[k]?.leave);
+  const freedM =
+    apartM(leaveOf(i - 1), first.enter) +
+    apartM(last.leave, legs[i + size]?.enter) -
+    apartM(leaveOf(i - 1), legs[i + size]?.enter);
+  if (freedM < GAIN_M) return false;
+  let bestM = freedM - GAIN_M;
+  let best: { gap: number; isTurned: boolean } | undefined;
+  // The gap after leg k; those inside or beside the run are where it is now.
+  for (let k = -1; k < legs.length; k++) {
+    if (k >= i - 1 && k < i + size) continue;
+    const before = leaveOf(k);
+    const after = legs[k + 1]?.enter;
+    const openM = apartM(before, after);
+    const straightM = apartM(before, first.enter) + apartM(last.leave, after) - openM;
+    const turnedM = apartM(before, last.leave) + apartM(first.enter, after) - openM;
+    const addedM = Math.min(straightM, turnedM);
+    if (addedM >= bestM) continue;
+    bestM = addedM;
+    best = { gap: k, isTurned: turnedM < straightM };
+  }
+  if (best === undefined) return false;
+  const run = legs.splice(i, size);
+  const place = best.gap < i ? best.gap + 1 : best.gap + 1 - size;
+  legs.splice(place, 0, ...(best.isTurned ? turnedRun(run) : run));
+  return true;
+}
+
+/** Enters each ring where the way from the leg before to the leg after is shortest. */
+function enterRings(legs: Leg[], startAt: YardPoint | null): boolean {
+  let isBetter = false;
+  legs.forEach((leg, i) => {
+    if (!isRing(leg.walk)) return;
+    const before = i === 0 ? startAt : legs[i - 1]?.leave;
+    const after = legs[i + 1]?.enter;
+    const at = bestOnRing(leg.walk.line, before ?? after ?? leg.enter, after ?? before ?? leg.enter);
+    const nowM = apartM(before, leg.enter) + apartM(leg.enter, after);
+    if (apartM(before, at) + apartM(at, after) > nowM - GAIN_M) return;
+    leg.enter = at;
+    leg.leave = at;
+    isBetter = true;
+  });
+  return isBetter;
+}
+
+/** Of a ring's corners and the feet of both points on its edges, the one with the shortest way between them. */
+function bestOnRing(ring: readonly YardPoint[], from: YardPoint, to: YardPoint): YardPoint {
+  let best = ring[0] as YardPoint;
+  let bestM = Infinity;
+  ring.forEach((a, i) => {
+    const b = ring[(i + 1) % ring.length] as YardPoint;
+    for (const at of from === to ? [a, footOn(a, b, from)] : [a, footOn(a, b, from), footOn(a, b, to)]) {
+      const wayM = apartM(from, at) + apartM(at, to);
+      if (wayM >= bestM - GAIN_M) continue;
+      bestM = wayM;
+      best = at;
+    }
+  });
+  return best;
+}
+
+function footOn(a: YardPoint, b: YardPoint, p: YardPoint): YardPoint {
+  const x = b.xM - a.xM;
+  const y = b.yM - a.yM;
+  const part = ((p.xM - a.xM) * x + (p.yM - a.yM) * y) / (x * x + y * y || 1);
+  if (part <= 0) return a;
+  if (part >= 1) return b;
+  return { xM: a.xM + x * part, yM: a.yM + y * part };
+}
+
+/** The walk's points from where it is entered. */
+function lineFrom(walk: Walk, enter: YardPoint): YardPoint[] {
+  const { line } = walk;
+  if (!isRing(walk)) return enter === line[0] ? [...line] : line.toReversed();
+  let place = 0;
+  let nearM = Infinity;
+  line.forEach((a, i) => {
+    const offM = apartM(enter, footOn(a, line[(i + 1) % line.length] as YardPoint, enter));
+    if (offM >= nearM) return;
+    nearM = offM;
+    place = i;
+  });
+  const after = [...line.slice(place + 1), ...line.slice(0, place + 1)];
+  const inner = after.filter((point) => apartM(point, enter) > GAIN_M);
+  return [enter, ...inner, enter];
+}

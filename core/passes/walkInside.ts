@@ -1,0 +1,189 @@
+import { regionContains } from '../kernel/index.ts';
+import type { Region, YardPoint } from '../spaces.ts';
+
+/** Ground that may be walked on, prepared once for many questions. */
+export interface Walkable {
+  /** Length of the shortest way on the ground; straight across when no way joins the two. */
+  readonly wayM: (from: YardPoint, to: YardPoint) => number;
+}
+
+interface Edge {
+  readonly a: YardPoint;
+  readonly b: YardPoint;
+}
+
+/** A way may touch an edge, and run this far over it. */
+const TOUCH_M = 1e-5;
+/** Corners a way may bend at; ground with more is answered by the straight line, which is then too short. */
+const MOST_BENDS = 3000;
+
+/**
+ * Prepares ground for finding ways on it.
+ *
+ * @param regions ground that may be walked on
+ * Accuracy: shortest to 1e-5 m a bend; checked in tests/core/passes/walkInside.test.ts
+ * Cost: a question whose straight line is free costs the edges near that line; one whose line is not, a search
+ *   over the corners that stick into the ground
+ * Source: a shortest way bends only at reflex corners; best-first search with the straight line as bound (A*)
+ */
+export function makeWalkable(regions: readonly Region[]): Walkable {
+  const rings = regions.flatMap((region) => [region.outer, ...region.holes]);
+  const edges = rings.flatMap((ring) =>
+    ring.map((a, i) => ({ a, b: ring[(i + 1) % ring.length] as YardPoint })),
+  );
+  const bends = rings.flatMap((ring) => ring.filter((_, i) => isReflex(ring, i)));
+  const grid = gridOf(edges);
+  const seen = new Map<number, boolean>();
+  const isFree = (a: YardPoint, b: YardPoint): boolean => {
+    const near = grid(a, b);
+    if (near.some((edge) => crosses(a, b, edge))) return false;
+    // A line may still slip off the ground between two corners it touches: across a hole from corner to corner.
+    return middlesBetweenTouches(a, b, near).every(
+      (middle) =>
+        regions.some((region) => regionContains(region, middle)) ||
+        grid(middle, middle).some((edge) => offEdgeM(middle, edge) <= TOUCH_M),
+    );
+  };
+  const isFreeBetween = (i: number, j: number): boolean => {
+    const key = Math.min(i, j) * bends.length + Math.max(i, j);
+    let free = seen.get(key);
+    if (free === undefined) {
+      free = isFree(bends[i] as YardPoint, bends[j] as YardPoint);
+      seen.set(key, free);
+    }
+    return free;
+  };
+  const wayM = (from: YardPoint, to: YardPoint): number => {
+    const straightM = apartM(from, to);
+    if (straightM < TOUCH_M || bends.length > MOST_BENDS || isFree(from, to)) return straightM;
+    return search(from, to, bends, isFree, isFreeBetween) ?? straightM;
+  };
+  return { wayM };
+}
+
+function search(
+  from: YardPoint,
+  to: YardPoint,
+  bends: readonly YardPoint[],
+  isFree: (a: YardPoint, b: YardPoint) => boolean,
+  isFreeBetween: (i: number, j: number) => boolean,
+): number | undefined {
+  const best = bends.map((bend) => (isFree(from, bend) ? apartM(from, bend) : Infinity));
+  const ahead = bends.map((bend) => apartM(bend, to));
+  const isDone = bends.map(() => false);
+  let foundM = Infinity;
+  for (;;) {
+    let here = -1;
+    let hereM = foundM;
+    best.forEach((soFarM, i) => {
+      const leastM = soFarM + (ahead[i] as number);
+      if (isDone[i] || leastM >= hereM) return;
+      here = i;
+      hereM = leastM;
+    });
+    const at = bends[here];
+    if (at === undefined) return foundM === Infinity ? undefined : foundM;
+    isDone[here] = true;
+    const soFarM = best[here] as number;
+    // A bend that sees the end settles the best way through it: the bound was the truth.
+    if (isFree(at, to)) foundM = Math.min(foundM, hereM);
+    bends.forEach((bend, i) => {
+      const throughM = soFarM + apartM(at, bend);
+      if (isDone[i] || throughM >= (best[i] as number) || throughM + (ahead[i] as number) >= foundM) return;
+      if (isFreeBetween(here, i)) best[i] = throughM;
+    });
+  }
+}
+
+function apartM(a: YardPoint, b: YardPoint): number {
+  return Math.hypot(a.xM - b.xM, a.yM - b.yM);
+}
+
+function isReflex(ring: readonly YardPoint[], place: number): boolean {
+  const before = ring.at(place - 1) as YardPoint;
+  const here = ring[place] as YardPoint;
+  const after = ring[(place + 1) % ring.length] as YardPoint;
+  return (here.xM - before.xM) * (after.yM - here.yM) < (here.yM - before.yM) * (after.xM - here.xM);
+}
+
+/** Whether an edge gets in the way: each line has the other's ends clearly on both sides. */
+function crosses(p: YardPoint, q: YardPoint, { a, b }: Edge): boolean {
+  return parts(p, q, a, b) && parts(a, b, p, q);
+}
+
+/** Of the stretches between the corners a line touches, the middles; none when it touches no corner. */
+function middlesBetweenTouches(p: YardPoint, q: YardPoint, near: readonly Edge[]): YardPoint[] {
+  const lengthM = apartM(p, q);
+  const x = (q.xM - p.xM) / lengthM;
+  const y = (q.yM - p.yM) / lengthM;
+  const touches: number[] = [];
+  for (const { a } of near) {
+    const alongM = x * (a.xM - p.xM) + y * (a.yM - p.yM);
+    const offM = Math.abs(x * (a.yM - p.yM) - y * (a.xM - p.xM));
+    if (offM <= TOUCH_M && alongM >= -TOUCH_M && alongM <= lengthM + TOUCH_M) touches.push(alongM);
+  }
+  if (touches.length === 0) return [];
+  const stops = [0, ...touches, lengthM].sort((a, b) => a - b);
+  return stops.flatMap((stop, i) => {
+    const before = stops[i - 1];
+    if (before === undefined || stop - before <= 2 * TOUCH_M) return [];
+    const middleM = (before + stop) / 2;
+    return [{ xM: p.xM + x * middleM, yM: p.yM + y * middleM }];
+  });
+}
+
+function offEdgeM(p: YardPoint, { a, b }: Edge): number {
+  const x = b.xM - a.xM;
+  const y = b.yM - a.yM;
+  const part = ((p.xM - a.xM) * x + (p.yM - a.yM) * y) / (x * x + y * y || 1);
+  const along = Math.max(0, Math.min(1, part));
+  return Math.hypot(p.xM - a.xM - x * along, p.yM - a.yM - y * along);
+}
+
+function parts(p: YardPoint, q: YardPoint, a: YardPoint, b: YardPoint): boolean {
+  const lengthM = apartM(p, q);
+  if (lengthM === 0) return false;
+  const x = (q.xM - p.xM) / lengthM;
+  const y = (q.yM - p.yM) / lengthM;
+  const offA = x * (a.yM - p.yM) - y * (a.xM - p.xM);
+  const offB = x * (b.yM - p.yM) - y * (b.xM - p.xM);
+  return (offA > TOUCH_M && offB < -TOUCH_M) || (offA < -TOUCH_M && offB > TOUCH_M);
+}
+
+/** Edges sorted into square cells; gives those in the cells that the box of a line meets, column by column. */
+function gridOf(edges: readonly Edge[]): (a: YardPoint, b: YardPoint) => Edge[] {
+  const xs = edges.map((edge) => edge.a.xM);
+  const ys = edges.map((edge) => edge.a.yM);
+  const westM = Math.min(...xs);
+  const southM = Math.min(...ys);
+  const side = Math.max(1, Math.min(128, Math.ceil(Math.sqrt(edges.length))));
+  const cellM = Math.max(Math.max(...xs) - westM, Math.max(...ys) - southM, 1e-3) / side;
+  const cells = new Map<number, Edge[]>();
+  const cellsOf = (a: YardPoint, b: YardPoint, visit: (cell: number) => void): void => {
+    const [left, right] = a.xM <= b.xM ? [a, b] : [b, a];
+    const slope = (right.yM - left.yM) / (right.xM - left.xM || 1);
+    const first = Math.floor((left.xM - westM) / cellM);
+    const last = Math.floor((right.xM - westM) / cellM);
+    for (let column = first; column <= last; column++) {
+      const enterM = column === first ? left.yM : left.yM + (westM + column * cellM - left.xM) * slope;
+      const leaveM = column === last ? right.yM : left.yM + (westM + (column + 1) * cellM - left.xM) * slope;
+      const low = Math.floor((Math.min(enterM, leaveM) - southM - TOUCH_M) / cellM);
+      const high = Math.floor((Math.max(enterM, leaveM) - southM + TOUCH_M) / cellM);
+      for (let row = low; row <= high; row++) visit(column * 1000 + row);
+    }
+  };
+  for (const edge of edges) {
+    cellsOf(edge.a, edge.b, (cell) => {
+      const list = cells.get(cell);
+      if (list === undefined) cells.set(cell, [edge]);
+      else list.push(edge);
+    });
+  }
+  return (a, b) => {
+    const found = new Set<Edge>();
+    cellsOf(a, b, (cell) => {
+      for (const edge of cells.get(cell) ?? []) found.add(edge);
+    });
+    return [...found];
+  };
+}

@@ -1,0 +1,193 @@
+import {
+  bearingDegOf,
+  laneHeadings,
+  makeWalkable,
+  measureCoverage,
+  type Pass,
+  planPasses,
+} from '../passes/index.ts';
+import type { Problem } from '../problems.ts';
+import { ok, type Result, trouble } from '../result.ts';
+import { type CutLine, planSections, type Section } from '../sections/index.ts';
+import type { YardPoint } from '../spaces.ts';
+import type { ResolvedYard, ResolvedZone } from '../zones/index.ts';
+import type { GroundPlan, PlanRequest, SectionFigures } from './plan.ts';
+import { zoneLetter } from './zoneLetter.ts';
+
+/** How a long plan is watched and stopped. Both are called between steps, never within one. */
+export interface GroundControl {
+  readonly isCancelled?: () => boolean;
+  /** From 0 to 1, rising. */
+  readonly onProgress?: (fraction: number) => void;
+}
+
+/** What of the whole plan is done once the sections are cut; the passes are laid next, and measured last. */
+const SECTIONS_DONE = 0.4;
+const PASSES_DONE = 0.8;
+
+/**
+ * From resolved ground to what is walked: zones in the order drawn, each cut into sections, each section walked
+ * in passes from where the one before ended, and the coverage of the whole measured.
+ *
+ * @param resolved zones whose treated ground does not overlap
+ * @returns figures whose walks off add up: the walk from one section to the next counts as the next one's.
+ * `warnings` are the plan's own; those of the outlines stay with `resolved`
+ * Problems: value/not-positive, plan/nothing-to-treat, plan/cancelled, and those of planSections
+ * Cost: see planSections, planPasses and measureCoverage; timed by `npm run bench:plan`
+ */
+export function planGround(
+  resolved: ResolvedYard,
+  request: PlanRequest,
+  control: GroundControl = {},
+): Result<GroundPlan> {
+  const problem = findProblem(resolved, request);
+  if (problem !== undefined) return trouble(problem);
+  const isCancelled = control.isCancelled ?? (() => false);
+  const onProgress = control.onProgress ?? (() => undefined);
+  const cut = cutZones(resolved, request, isCancelled, onProgress);
+  if (!cut.ok) return cut;
+  const { sections, cutLines } = cut.value;
+  const walked = walkSections(resolved, sections, request, isCancelled, onProgress);
+  if (walked === undefined) return trouble(cancelled(resolved));
+  const { passes, sectionFigures } = walked;
+  const treated = resolved.zones.flatMap((zone) => zone.treated);
+  const coverage = measureCoverage(treated, passes, request.swathM);
+  onProgress(1);
+  const onLengthM = sum(sectionFigures.map((figures) => figures.onLengthM));
+  const offLengthM = sum(sectionFigures.map((figures) => figures.offLengthM));
+  return ok({
+    request,
+    resolved,
+    sections,
+    cutLines,
+    passes,
+    coverage,
+    sectionFigures,
+    onLengthM,
+    offLengthM,
+    timeS: (onLengthM + offLengthM) / request.paceMPerS,
+    warnings: narrowWarnings(sections, sectionFigures, request.swathM),
+  });
+}
+
+function findProblem(resolved: ResolvedYard, request: PlanRequest): Problem | undefined {
+  const { swathM, paceMPerS, loadAreaM2 } = request;
+  for (const [field, value] of Object.entries({ swath: swathM, pace: paceMPerS, 'load area': loadAreaM2 })) {
+    if (!(value > 0) || !Number.isFinite(value))
+      return { kind: 'value/not-positive', where: { field }, facts: {} };
+  }
+  if (request.headingDeg !== null && !Number.isFinite(request.headingDeg)) {
+    return {
+      kind: 'value/not-a-number',
+      where: { field: 'heading' },
+      facts: { typed: `${request.headingDeg}` },
+    };
+  }
+  if (resolved.zones.some((zone) => zone.treated.length > 0)) return undefined;
+  return { kind: 'plan/nothing-to-treat', where: { thing: thingOf(resolved) }, facts: {} };
+}
+
+function thingOf(resolved: ResolvedYard): string {
+  return resolved.zones.map((zone) => zone.name).join(', ') || 'The yard';
+}
+
+function cancelled(resolved: ResolvedYard): Problem {
+  return { kind: 'plan/cancelled', where: { thing: thingOf(resolved) }, facts: {} };
+}
+
+function cutZones(
+  resolved: ResolvedYard,
+  { loadAreaM2, policy, swathM, headingDeg }: PlanRequest,
+  isCancelled: () => boolean,
+  onProgress: (fraction: number) => void,
+): Result<{ sections: Section[]; cutLines: CutLine[] }> {
+  const sections: Section[] = [];
+  const cutLines: CutLine[] = [];
+  const wholeM2 = sum(resolved.zones.map((zone) => zone.treatedAreaM2));
+  let doneM2 = 0;
+  for (const [place, zone] of resolved.zones.entries()) {
+    if (isCancelled()) return trouble(cancelled(resolved));
+    if (zone.treated.length === 0) continue;
+    const ground = {
+      zoneId: zone.zoneId,
+      zoneName: zone.name,
+      letter: zoneLetter(place),
+      treated: zone.treated,
+    };
+    const heading = headingDeg ?? bestHeadingDeg(zone, swathM);
+    const cut = planSections(ground, { loadAreaM2, policy, headingDeg: heading, swathM, isCancelled });
+    if (!cut.ok) return cut;
+    sections.push(...cut.value.sections);
+    cutLines.push(...cut.value.cutLines);
+    doneM2 += zone.treatedAreaM2;
+    onProgress(SECTIONS_DONE * Math.min(1, doneM2 / wholeM2));
+  }
+  return ok({ sections, cutLines });
+}
+
+function bestHeadingDeg(zone: ResolvedZone, swathM: number): number | null {
+  const [rad] = laneHeadings(zone.treated, swathM, 1);
+  return rad === undefined ? null : bearingDegOf(rad);
+}
+
+function walkSections(
+  resolved: ResolvedYard,
+  sections: readonly Section[],
+  { swathM, headingDeg, paceMPerS }: PlanRequest,
+  isCancelled: () => boolean,
+  onProgress: (fraction: number) => void,
+): { passes: Pass[]; sectionFigures: SectionFigures[] } | undefined {
+  const walkables = new Map(resolved.zones.map((zone) => [zone.zoneId, makeWalkable(zone.turf)]));
+  const passes: Pass[] = [];
+  const sectionFigures: SectionFigures[] = [];
+  let zoneId: string | undefined;
+  for (const [place, section] of sections.entries()) {
+    if (isCancelled()) return undefined;
+    const startAt = passes.at(-1)?.line.at(-1) ?? null;
+    const planned = planPasses(section, { swathM, headingDeg, startAt });
+    let here = startAt;
+    let offLengthM = 0;
+    for (const pass of planned.passes) {
+      // From one zone to another the ground between is not known: straight across.
+      const walkable = zoneId === section.zoneId ? walkables.get(zoneId) : undefined;
+      offLengthM += here === null ? 0 : wayM(here, pass.line[0] as YardPoint, walkable);
+      here = pass.line.at(-1) as YardPoint;
+      zoneId = section.zoneId;
+    }
+    passes.push(...planned.passes.map((pass) => ({ ...pass, order: passes.length + pass.order })));
+    const onLengthM = sum(planned.passes.map((pass) => pass.lengthM));
+    sectionFigures.push({
+      sectionId: section.id,
+      areaM2: section.areaM2,
+      passes: planned.passes.length,
+      onLengthM,
+      offLengthM,
+      timeS: (onLengthM + offLengthM) / paceMPerS,
+      headingDeg: planned.headingDeg,
+    });
+    onProgress(SECTIONS_DONE + ((PASSES_DONE - SECTIONS_DONE) * (place + 1)) / sections.length);
+  }
+  return { passes, sectionFigures };
+}
+
+function wayM(from: YardPoint, to: YardPoint, walkable: ReturnType<typeof makeWalkable> | undefined): number {
+  return walkable === undefined ? Math.hypot(to.xM - from.xM, to.yM - from.yM) : walkable.wayM(from, to);
+}
+
+/** A section no pass fits in is wholly missed: said once a zone, with what to do about it. */
+function narrowWarnings(
+  sections: readonly Section[],
+  figures: readonly SectionFigures[],
+  swathM: number,
+): Problem[] {
+  const names = sections.flatMap((section, place) =>
+    figures[place]?.passes === 0 ? [section.zoneName] : [],
+  );
+  return [...new Set(names)].map((thing): Problem => {
+    return { kind: 'plan/swath-wider-than-zone', where: { thing }, facts: { swathM } };
+  });
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
