@@ -43,6 +43,27 @@ export function overlayGrid(overlay: Overlay, subject: GridPaths, clip: GridPath
   return run(CLIP_TYPE[overlay], subject, clip, FillRule.NonZero);
 }
 
+/**
+ * Ground under two or more of some paths, each of which covers its own ground once. A frame round everything that
+ * runs the other way takes one from every count; what is still positive was covered twice.
+ */
+export function deepGrid(paths: GridPaths): GridPaths {
+  let [west, south, east, north] = [0, 0, 0, 0];
+  for (const path of paths) {
+    for (const { x, y } of path) {
+      [west, south] = [Math.min(west, x), Math.min(south, y)];
+      [east, north] = [Math.max(east, x), Math.max(north, y)];
+    }
+  }
+  const frame = [
+    { x: west - 1, y: south - 1 },
+    { x: west - 1, y: north + 1 },
+    { x: east + 1, y: north + 1 },
+    { x: east + 1, y: south - 1 },
+  ];
+  return run(ClipType.Union, [...paths, frame], [], FillRule.Positive);
+}
+
 /** Back to yard metres, with every hole in the ring it belongs to. */
 export function fromGrid(paths: GridPaths): Region[] {
   return nestRings(paths.map((path) => path.map(({ x, y }) => ({ xM: x / PER_M, yM: y / PER_M }))));

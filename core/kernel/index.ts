@@ -6,6 +6,7 @@
  */
 export { checkRing } from './checkRing.ts';
 export { GRID_M } from './clipper.ts';
+export { coveredTwice } from './coveredTwice.ts';
 export { findCrossing } from './crossing.ts';
 export { clipHalfPlane } from './halfPlane.ts';
 export { interiorPoint, regionContains } from './inside.ts';
