@@ -117,6 +117,7 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   'host/bad-request': { kind: 'host/bad-request', where: {}, facts: { detail: 'no path' } },
   'host/unknown-yard': { kind: 'host/unknown-yard', where: {}, facts: {} },
   'host/stale-edit': { kind: 'host/stale-edit', where: {}, facts: {} },
+  'host/defect': { kind: 'host/defect', where: {}, facts: { detail: 'no such row' } },
   'host/unreachable': { kind: 'host/unreachable', where: {}, facts: {} },
 };
 const ALL: readonly Problem[] = Object.values(EVERY);
