@@ -16,9 +16,13 @@ const MOST_HEAP_MB = 1024;
  * Decodes a GeoTIFF in a thread of its own, so that a file made (or broken) to loop or to swell is stopped
  * at a time and memory limit and the host stays up.
  */
-export function readGeoTiff(bytes: Uint8Array, headerLimitMs = HEADER_LIMIT_MS): Promise<DecodedTiff> {
+export function readGeoTiff(
+  bytes: Uint8Array,
+  headerLimitMs = HEADER_LIMIT_MS,
+  threadFile = new URL('./geoTiffThread.ts', import.meta.url),
+): Promise<DecodedTiff> {
   return new Promise((resolve) => {
-    const thread = new Worker(new URL('./geoTiffThread.ts', import.meta.url), {
+    const thread = new Worker(threadFile, {
       workerData: { bytes },
       resourceLimits: { maxOldGenerationSizeMb: MOST_HEAP_MB },
       stdout: true, // the decoder's warnings are about the file, not for our console
