@@ -4,7 +4,8 @@ import { decodeWire, encodeWire } from '../../electron/contract/wire.ts';
 /** The host over the loopback server that served this page. Throws when it does not answer. */
 export function httpCarrier(): HostBridge {
   // Held for the life of the page: the server takes its end for the window's end.
-  new EventSource(ALIVE_PATH);
+  // The listener keeps it from being collected as garbage; it reconnects by itself.
+  new EventSource(ALIVE_PATH).addEventListener('error', () => {});
   return {
     async ask(method, argument) {
       const answer = await fetch(HOST_PATH + method, {
