@@ -1,5 +1,6 @@
+import { orient2d } from 'robust-predicates';
 import { ok, type Result, trouble } from '../result.ts';
-import type { Ring } from '../spaces.ts';
+import type { Ring, YardPoint } from '../spaces.ts';
 import { findCrossing } from './crossing.ts';
 import { ringBounds, signedAreaM2 } from './measure.ts';
 
@@ -25,11 +26,20 @@ export function checkRing(ring: Ring, outlineId: string, name: string): Result<R
   const { minXM, minYM, maxXM, maxYM } = ringBounds(ring);
   const extentM = Math.max(-minXM, -minYM, maxXM, maxYM);
   if (extentM > MOST_REACH_M) return trouble({ kind: 'shape/too-large', where, facts: { extentM } });
-  const areaM2 = Math.abs(signedAreaM2(ring));
+  // Before the crossings: corners on one line run back over themselves, but what ails them is that they hold no ground.
+  if (onOneLine(ring)) return trouble({ kind: 'shape/zero-area', where, facts: {} });
   const crossing = findCrossing(ring);
   if (crossing !== undefined) {
     return trouble({ kind: 'shape/self-crossing', where: { ...where, at: crossing }, facts: { crossing } });
   }
-  if (areaM2 < LEAST_AREA_M2) return trouble({ kind: 'shape/zero-area', where, facts: {} });
+  if (Math.abs(signedAreaM2(ring)) < LEAST_AREA_M2) {
+    return trouble({ kind: 'shape/zero-area', where, facts: {} });
+  }
   return ok(ring);
+}
+
+function onOneLine(ring: Ring): boolean {
+  const from = ring[0] as YardPoint;
+  const to = ring.find(({ xM, yM }) => xM !== from.xM || yM !== from.yM) as YardPoint;
+  return ring.every(({ xM, yM }) => orient2d(from.xM, from.yM, to.xM, to.yM, xM, yM) === 0);
 }

@@ -1,3 +1,4 @@
+import Flatbush from 'flatbush';
 import { orient2d } from 'robust-predicates';
 import type { Ring, YardPoint } from '../spaces.ts';
 
@@ -5,24 +6,26 @@ import type { Ring, YardPoint } from '../spaces.ts';
  * A place where a ring crosses or touches itself; undefined when it is simple. Neighbouring edges may share
  * their corner, but not run back over each other. Repeated corners in a row are taken as one.
  *
+ * @param ring finite coordinates
  * Accuracy: whether edges meet is decided by exact predicates; the place itself is rounded
- * Cost: edges sorted by their west end; only edges that overlap east to west are compared
+ * Cost: n log n, and one test for every two edges whose boxes meet
  * Source: Shewchuk 1997, adaptive precision orientation predicate
  */
 export function findCrossing(ring: Ring): YardPoint | undefined {
   const corners = ring.filter((corner, i) => !same(corner, ring[(i + 1) % ring.length] as YardPoint));
-  const edges = corners
-    .map((from, i) => edge(from, corners[(i + 1) % corners.length] as YardPoint, i))
-    .sort((a, b) => a.west - b.west);
-  for (let i = 0; i < edges.length; i++) {
-    const a = edges[i] as Edge;
-    for (let j = i + 1; j < edges.length; j++) {
-      const b = edges[j] as Edge;
-      if (b.west > a.east) break;
-      if (a.north < b.south || b.north < a.south) continue;
-      const place = meeting(a, b, corners.length);
-      if (place !== undefined) return place;
-    }
+  if (corners.length < 3) return undefined;
+  const edges = corners.map((from, i) => edge(from, corners[(i + 1) % corners.length] as YardPoint, i));
+  const boxes = new Flatbush(edges.length);
+  for (const { west, south, east, north } of edges) boxes.add(west, south, east, north);
+  boxes.finish();
+  for (const a of edges) {
+    let place: YardPoint | undefined;
+    // Each pair once. The index's own filter is used to stop at the first meeting without listing them all.
+    boxes.search(a.west, a.south, a.east, a.north, (at) => {
+      if (at > a.at && place === undefined) place = meeting(a, edges[at] as Edge, corners.length);
+      return false;
+    });
+    if (place !== undefined) return place;
   }
   return undefined;
 }
