@@ -22,7 +22,7 @@ type Brought =
  * (placed). Nothing is written. `today` is the ISO date the ground is taken to be of.
  * Problems: file/ of every kind of damage, shape/ of an outline that crosses itself or is too large
  */
-export async function draftFromFile(
+export async function draftYard(
   { fileName, bytes }: ImportAsk,
   today: string = todayIso(),
 ): Promise<Result<YardDraft>> {
@@ -37,9 +37,9 @@ export async function draftFromFile(
 /**
  * The same file brought into a yard as one edit. What has a place on earth can only come into a yard that has
  * one too.
- * Problems: those of `draftFromFile`, file/yard-has-no-place
+ * Problems: those of `draftYard`, file/yard-has-no-place
  */
-export async function draftImport({ fileName, bytes }: ImportAsk, into: Yard): Promise<Result<ImportDraft>> {
+export async function draftImport(into: Yard, { fileName, bytes }: ImportAsk): Promise<Result<ImportDraft>> {
   const read = await readFile(fileName, bytes);
   if (!read.ok) return read;
   const brought = read.value;
