@@ -2,9 +2,10 @@ import type { Ring, YardPoint } from '../../core/spaces.ts';
 import { formatArea, formatLength } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { type Dimension, handlePlace, type Preview, type Reshaping, type Xy } from '../drawing/index.ts';
-import { regionLabelPlace } from './labels.ts';
+import { insidePlace } from './labels.ts';
 import type { Lens, Sight } from './lens.ts';
 import { BrokenRings } from './Outlines.tsx';
+import { readableDeg } from './readableDeg.ts';
 
 /** An edge shorter than this on the screen has no room for its length or for a middle handle. */
 const SHORT_EDGE_PX = 40;
@@ -70,12 +71,13 @@ export function DimensionLine({ dimension, lens, units }: DimensionLineProps) {
   const lengthPx = Math.hypot(b.x - a.x, b.y - a.y);
   if (lengthPx < SHORT_EDGE_PX) return null;
   const turnDeg = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
-  const upsideDown = turnDeg > 90.01 || turnDeg <= -89.99;
+  const readDeg = readableDeg(turnDeg);
+  const upsideDown = readDeg !== turnDeg;
   const half = lengthPx / 2;
   return (
     <g
       className="dimension"
-      transform={`translate(${((a.x + b.x) / 2).toFixed(1)} ${((a.y + b.y) / 2).toFixed(1)}) rotate(${(upsideDown ? turnDeg + 180 : turnDeg).toFixed(2)})`}
+      transform={`translate(${((a.x + b.x) / 2).toFixed(1)} ${((a.y + b.y) / 2).toFixed(1)}) rotate(${readDeg.toFixed(2)})`}
     >
       <g transform={`translate(0 ${upsideDown ? -18 : 18})`}>
         <path d={`M${-half} 0H${half}M${-half} -6V6M${half} -6V6`} className="dimension-line" />
@@ -169,7 +171,7 @@ interface AreaTextProps {
 }
 
 function AreaText({ corners, areaM2, lens, units }: AreaTextProps) {
-  const { x, y } = lens.toLayer(regionLabelPlace({ outer: corners, holes: [] }));
+  const { x, y } = lens.toLayer(insidePlace({ outer: corners, holes: [] }));
   return (
     <text x={x} y={y} className="area-in-hand" textAnchor="middle" dominantBaseline="central">
       {formatArea(areaM2, units)}

@@ -3,6 +3,7 @@ import { HandLayer } from './HandLayer.tsx';
 import { Hatches } from './Hatches.tsx';
 import type { Look } from './leafletMap.ts';
 import { Marks } from './Marks.tsx';
+import { Names } from './Names.tsx';
 import { Outlines } from './Outlines.tsx';
 import { PlanLayer, SectionGround } from './PlanLayer.tsx';
 import type { SketchProps } from './Sketch.tsx';
@@ -34,10 +35,17 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         units={units}
         selection={selection}
         onChoose={onSelect}
-        zoneNames={plan === null}
       />
       {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} units={units} />}
       <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />
+      <Names
+        yard={yard}
+        resolved={resolved}
+        lens={lens}
+        units={units}
+        selection={selection}
+        zoneNames={plan === null}
+      />
       <HandLayer preview={preview} lens={lens} sight={sight} units={units} />
     </svg>
   );

@@ -44,9 +44,6 @@ export function Marks({ marks, lens, selection, onChoose }: MarksProps) {
                 <circle r="1.8" className="mark-dot" />
               </>
             )}
-            <text x="17" y="1" dominantBaseline="central" className="thing-name">
-              {mark.name}
-            </text>
           </g>
         );
       })}

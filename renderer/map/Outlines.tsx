@@ -4,7 +4,6 @@ import { formatArea } from '../../core/units/index.ts';
 import type { Outline, OutlineKind, UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import { OUTLINE_WORDS, type Selection } from '../drawing/index.ts';
-import { fitsIn, labelPlace } from './labels.ts';
 import type { Lens } from './lens.ts';
 
 /** Ground first, then what lies on it, then what stands on it: the order of the ink. */
@@ -26,13 +25,11 @@ interface OutlinesProps {
   readonly units: UnitSystem;
   readonly selection: Selection;
   readonly onChoose: (selection: Selection) => void;
-  /** false where sections carry the letters instead. */
-  readonly zoneNames: boolean;
 }
 
 /** Every outline of the yard in its own ink and hatch. */
 export function Outlines(props: OutlinesProps) {
-  const { yard, resolved, lens, units, selection, onChoose, zoneNames } = props;
+  const { yard, resolved, lens, units, selection, onChoose } = props;
   const ordered = [...yard.outlines].sort((a, b) => DRAWN.indexOf(a.kind) - DRAWN.indexOf(b.kind));
   return (
     <g>
@@ -46,19 +43,6 @@ export function Outlines(props: OutlinesProps) {
           onChoose={onChoose}
         />
       ))}
-      <g className="labels">
-        {ordered.map((outline) =>
-          outline.kind === 'zone' && !zoneNames ? null : (
-            <OutlineLabel
-              key={outline.id}
-              outline={outline}
-              lens={lens}
-              areaText={outline.kind === 'zone' ? areaText(outline, resolved, units) : ''}
-              selected={selection?.kind === 'outline' && selection.id === outline.id}
-            />
-          ),
-        )}
-      </g>
     </g>
   );
 }
@@ -97,29 +81,6 @@ const OutlineShape = memo(function OutlineShape(
         onChoose({ kind: 'outline', id: outline.id });
       }}
     />
-  );
-});
-
-const OutlineLabel = memo(function OutlineLabel({ outline, lens, areaText: area, selected }: ShapeProps) {
-  const words = outline.name;
-  if (!fitsIn(outline.outer, lens, words.length) && !selected) return null;
-  const { x, y } = lens.toLayer(labelPlace(outline));
-  const className = outline.kind === 'zone' ? 'zone-name' : 'thing-name';
-  return (
-    <text x={x} y={y} className={className} textAnchor="middle" dominantBaseline="central">
-      {area ? (
-        <>
-          <tspan x={x} dy="-0.35em">
-            {words}
-          </tspan>
-          <tspan x={x} dy="1.35em" className="zone-area">
-            {area}
-          </tspan>
-        </>
-      ) : (
-        words
-      )}
-    </text>
   );
 });
 

@@ -5,7 +5,8 @@ import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import type { CutLine, Section } from '../../core/sections/index.ts';
 import { distanceM, type Selection, type Xy } from '../drawing/index.ts';
-import { fitsIn, regionLabelPlace } from './labels.ts';
+import { fits, insidePlace } from './labels.ts';
+import { readableDeg } from './readableDeg.ts';
 import type { Lens } from './lens.ts';
 
 /** Below these spacings of the lanes on the screen, numbers and arrow heads would only be a smear. */
@@ -71,8 +72,9 @@ function SectionLetters({
   lens: Lens;
   selection: Selection;
 }) {
-  if (!fitsIn(section.region.outer, lens, section.id.length * 1.6)) return null;
-  const { x, y } = lens.toLayer(regionLabelPlace(section.region));
+  const place = insidePlace(section.region);
+  if (!fits(section.region, place, lens, section.id.length * 18, 30)) return null;
+  const { x, y } = lens.toLayer(place);
   const className = isSelected(section, selection) ? 'section-id selected' : 'section-id';
   return (
     <text x={x} y={y} className={className} textAnchor="middle" dominantBaseline="central">
@@ -88,12 +90,11 @@ function CutLength({ cut, lens, units }: { cut: CutLine; lens: Lens; units: Unit
   const lengthM = distanceM(cut.from, cut.to);
   if (lengthM / lens.metresPerPx < 90) return null;
   const turnDeg = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
-  const upright = turnDeg > 90.01 || turnDeg <= -89.99 ? turnDeg + 180 : turnDeg;
   return (
     <text
       className="flag-text"
       textAnchor="middle"
-      transform={`translate(${((a.x + b.x) / 2).toFixed(1)} ${((a.y + b.y) / 2).toFixed(1)}) rotate(${upright.toFixed(2)}) translate(0 -7)`}
+      transform={`translate(${((a.x + b.x) / 2).toFixed(1)} ${((a.y + b.y) / 2).toFixed(1)}) rotate(${readableDeg(turnDeg).toFixed(2)}) translate(0 -7)`}
     >
       {formatLength(lengthM, units)}
     </text>

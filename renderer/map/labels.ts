@@ -1,31 +1,152 @@
-import { interiorPoint, ringBounds } from '../../core/kernel/index.ts';
+import { regionAreaM2, ringBounds } from '../../core/kernel/index.ts';
 import type { Region, Ring, YardPoint } from '../../core/spaces.ts';
 import type { Outline } from '../../core/yard.ts';
+import type { ResolvedZone } from '../../core/zones/index.ts';
+import type { Xy } from '../drawing/index.ts';
 import type { Lens } from './lens.ts';
 
-/** A figure of the condensed face at label size, in pixels. */
-const LETTER_PX = 7.5;
-const LINE_PX = 18;
+/** A letter of the condensed face at label size, and a line of it, in pixels. */
+export const LETTER_PX = 7.2;
+export const LINE_PX = 19;
 
-const places = new WeakMap<Ring, YardPoint>();
+/** A shape smaller than this on the screen goes without a name until one looks closer. */
+const LEAST_SHAPE_PX = 16;
 
-/** A good place for a name inside a region; worked out once for a shape. */
-export function regionLabelPlace(region: Region): YardPoint {
-  const known = places.get(region.outer);
+/** A name looking for a place: the first of `places` (its middle) where it meets no other name. */
+export interface LabelAsk {
+  readonly key: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly places: readonly Xy[];
+}
+
+/** Gives each name a place, the first asked first; one that finds none is left out. */
+export function placeLabels(asks: readonly LabelAsk[]): ReadonlyMap<string, Xy> {
+  const placed = new Map<string, Xy>();
+  const taken: { readonly at: Xy; readonly ask: LabelAsk }[] = [];
+  for (const ask of asks) {
+    const at = ask.places.find((place) => taken.every((other) => apart(place, ask, other.at, other.ask)));
+    if (at === undefined) continue;
+    placed.set(ask.key, at);
+    taken.push({ at, ask });
+  }
+  return placed;
+}
+
+function apart(a: Xy, askA: LabelAsk, b: Xy, askB: LabelAsk): boolean {
+  return (
+    Math.abs(a.x - b.x) >= (askA.widthPx + askB.widthPx) / 2 ||
+    Math.abs(a.y - b.y) >= (askA.heightPx + askB.heightPx) / 2
+  );
+}
+
+/** Where an outline's name may stand: inside when it has room there, else under it, else over it. */
+export function outlinePlaces(
+  outline: Outline,
+  zone: ResolvedZone | undefined,
+  lens: Lens,
+  widthPx: number,
+  heightPx: number,
+): readonly Xy[] {
+  const box = ringBounds(outline.outer);
+  const wide = (box.maxXM - box.minXM) / lens.metresPerPx;
+  const high = (box.maxYM - box.minYM) / lens.metresPerPx;
+  if (Math.max(wide, high) < LEAST_SHAPE_PX) return [];
+  const ground = zone === undefined ? outline : (largest(zone.treated) ?? outline);
+  const middle = insidePlace(ground);
+  const inside = fits(ground, middle, lens, widthPx, heightPx) ? [lens.toLayer(middle)] : [];
+  // A zone's name outside it would name its neighbour.
+  if (outline.kind === 'zone') return inside;
+  const across = (box.minXM + box.maxXM) / 2;
+  const under = lens.toLayer({ xM: across, yM: box.minYM });
+  const over = lens.toLayer({ xM: across, yM: box.maxYM });
+  const off = heightPx / 2 + 3;
+  return [...inside, { x: under.x, y: under.y + off }, { x: over.x, y: over.y - off }];
+}
+
+const insides = new WeakMap<Ring, YardPoint>();
+
+/** A place inside a region with room for words; worked out once for a shape. */
+export function insidePlace(region: Region): YardPoint {
+  const known = insides.get(region.outer);
   if (known !== undefined) return known;
-  const place = interiorPoint(region);
-  places.set(region.outer, place);
+  const place = widestPlace(region);
+  insides.set(region.outer, place);
   return place;
 }
 
-export function labelPlace(outline: Outline): YardPoint {
-  return regionLabelPlace(outline);
+/** Rows looked at, and how much nearer to the middle row counts against being wide. */
+const ROWS = 17;
+const OFF_MIDDLE = 0.35;
+
+/**
+ * The middle of the widest stretch that is inside on three neighbouring rows, rows near the middle preferred.
+ * Words are wide and low, so this suits them better than the point furthest from every edge, and it is cheap
+ * enough to be asked again on every frame of a drag: (rows × corners).
+ */
+function widestPlace(region: Region): YardPoint {
+  const box = ringBounds(region.outer);
+  const stepM = (box.maxYM - box.minYM) / (ROWS + 1);
+  const rows = Array.from({ length: ROWS + 2 }, (_, i) => stretches(region, box.minYM + i * stepM));
+  let best = { xM: (box.minXM + box.maxXM) / 2, yM: (box.minYM + box.maxYM) / 2 };
+  let bestScore = 0;
+  for (let row = 1; row <= ROWS; row += 1) {
+    for (const { leftM, rightM } of rows[row] ?? []) {
+      const middleM = (leftM + rightM) / 2;
+      const near = [rows[row - 1], rows[row + 1]].map((other) =>
+        other?.find((stretch) => stretch.leftM < middleM && middleM < stretch.rightM),
+      );
+      const left = Math.max(leftM, ...near.map((stretch) => stretch?.leftM ?? leftM));
+      const right = Math.min(rightM, ...near.map((stretch) => stretch?.rightM ?? rightM));
+      const share = near.filter((stretch) => stretch !== undefined).length / 2;
+      const offMiddle = Math.abs(row - (ROWS + 1) / 2) / (ROWS / 2);
+      const score = (right - left) * (0.25 + 0.75 * share) * (1 - OFF_MIDDLE * offMiddle);
+      if (score > bestScore) {
+        bestScore = score;
+        best = { xM: (left + right) / 2, yM: box.minYM + row * stepM };
+      }
+    }
+  }
+  return best;
 }
 
-/** Whether a name of so many letters has room in a shape at this zoom. */
-export function fitsIn(ring: Ring, lens: Lens, letters: number): boolean {
-  const box = ringBounds(ring);
-  const widthPx = (box.maxXM - box.minXM) / lens.metresPerPx;
-  const heightPx = (box.maxYM - box.minYM) / lens.metresPerPx;
-  return widthPx >= letters * LETTER_PX && heightPx >= LINE_PX;
+interface Stretch {
+  readonly leftM: number;
+  readonly rightM: number;
+}
+
+/** The parts of one row that are inside, from west to east. */
+function stretches(region: Region, yM: number): readonly Stretch[] {
+  const crossings: number[] = [];
+  for (const ring of [region.outer, ...region.holes]) {
+    for (const [i, a] of ring.entries()) {
+      const b = ring[(i + 1) % ring.length];
+      if (b === undefined || a.yM > yM === b.yM > yM) continue;
+      crossings.push(a.xM + ((yM - a.yM) / (b.yM - a.yM)) * (b.xM - a.xM));
+    }
+  }
+  crossings.sort((a, b) => a - b);
+  const found: Stretch[] = [];
+  for (let i = 0; i + 1 < crossings.length; i += 2) {
+    found.push({ leftM: crossings[i] ?? 0, rightM: crossings[i + 1] ?? 0 });
+  }
+  return found;
+}
+
+/** Whether a name of a size has room round a place: the chords at its top, middle and foot are long enough. */
+export function fits(region: Region, at: YardPoint, lens: Lens, widthPx: number, heightPx: number): boolean {
+  const halfM = (widthPx / 2) * lens.metresPerPx;
+  const halfHeightM = (heightPx / 2) * lens.metresPerPx;
+  return [-halfHeightM, 0, halfHeightM].every((up) =>
+    stretches(region, at.yM + up).some(
+      ({ leftM, rightM }) => leftM <= at.xM - halfM && rightM >= at.xM + halfM,
+    ),
+  );
+}
+
+function largest(regions: readonly Region[]): Region | undefined {
+  return regions.reduce<Region | undefined>(
+    (best, region) => (best === undefined || regionAreaM2(region) > regionAreaM2(best) ? region : best),
+    undefined,
+  );
 }

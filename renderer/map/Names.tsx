@@ -1,0 +1,95 @@
+import { formatArea } from '../../core/units/index.ts';
+import type { Mark, Outline, UnitSystem, Yard } from '../../core/yard.ts';
+import type { ResolvedYard } from '../../core/zones/index.ts';
+import type { Selection } from '../drawing/index.ts';
+import { type LabelAsk, LETTER_PX, LINE_PX, outlinePlaces, placeLabels } from './labels.ts';
+import type { Lens } from './lens.ts';
+
+interface NamesProps {
+  readonly yard: Yard;
+  readonly resolved: ResolvedYard | null;
+  readonly lens: Lens;
+  readonly units: UnitSystem;
+  readonly selection: Selection;
+  /** false where sections carry letters instead. */
+  readonly zoneNames: boolean;
+}
+
+interface Name {
+  readonly ask: LabelAsk;
+  readonly words: string;
+  readonly area: string;
+  readonly className: string;
+}
+
+/** The names of everything drawn, each where it meets no other; the selected first, then zones, then the rest. */
+export function Names(props: NamesProps) {
+  const { yard, selection, zoneNames } = props;
+  const rank = ({ id, kind }: Outline): number => (id === selection?.id ? 0 : kind === 'zone' ? 1 : 2);
+  const outlines = yard.outlines
+    .filter(({ kind }) => kind !== 'zone' || zoneNames)
+    .sort((a, b) => rank(a) - rank(b));
+  const names = [
+    ...outlines.filter((outline) => rank(outline) < 2).map((outline) => outlineName(outline, props)),
+    ...yard.marks.map((mark) => markName(mark, props.lens)),
+    ...outlines.filter((outline) => rank(outline) === 2).map((outline) => outlineName(outline, props)),
+  ];
+  const placed = placeLabels(names.map(({ ask }) => ask));
+  return (
+    <g>
+      {names.map(({ ask, words, area, className }) => {
+        const at = placed.get(ask.key);
+        if (at === undefined) return null;
+        return (
+          <text
+            key={ask.key}
+            x={at.x}
+            y={at.y}
+            className={className}
+            textAnchor="middle"
+            dominantBaseline="central"
+          >
+            {area === '' ? (
+              words
+            ) : (
+              <>
+                <tspan x={at.x} dy="-0.55em">
+                  {words}
+                </tspan>
+                <tspan x={at.x} dy="1.25em" className="zone-area">
+                  {area}
+                </tspan>
+              </>
+            )}
+          </text>
+        );
+      })}
+    </g>
+  );
+}
+
+function outlineName(outline: Outline, { resolved, lens, units }: NamesProps): Name {
+  const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);
+  const area = zone ? formatArea(zone.treatedAreaM2, units) : '';
+  const words = outline.name;
+  const widthPx = Math.max(words.length, area.length) * LETTER_PX * (zone ? 1.15 : 1);
+  const heightPx = area === '' ? LINE_PX : 2 * LINE_PX;
+  const places = outlinePlaces(outline, zone, lens, widthPx, heightPx);
+  const className = outline.kind === 'zone' ? 'zone-name' : 'thing-name';
+  return { ask: { key: outline.id, widthPx, heightPx, places }, words, area, className };
+}
+
+/** Beside a mark: right, left, over, under. */
+function markName(mark: Mark, lens: Lens): Name {
+  const { x, y } = lens.toLayer(mark.at);
+  const widthPx = mark.name.length * LETTER_PX;
+  const aside = 18 + widthPx / 2;
+  const places = [
+    { x: x + aside, y },
+    { x: x - aside, y },
+    { x, y: y - 24 },
+    { x, y: y + 24 },
+  ];
+  const ask = { key: mark.id, widthPx, heightPx: LINE_PX, places };
+  return { ask, words: mark.name, area: '', className: 'thing-name' };
+}
