@@ -11,14 +11,15 @@ import { Defect } from '../result.ts';
  * Cost: n log n
  * Source: largest remainder (Hamilton's method): every value gets its whole steps, and the steps then missing
  * go one each to the largest remainders, earlier values first among equals. They are never more than the
- * values with a remainder, since each remainder is below one step.
+ * values with a remainder, since each remainder is below one step. A whole value that floating arithmetic left
+ * at 95.99999999999999 steps has the largest remainder of all, and so gets its last step back.
  */
 export function apportionForDisplay<V extends number>(
   values: readonly V[],
   step: number,
   total: number,
 ): V[] {
-  const steps = values.map((value) => wholeSteps(value, step));
+  const steps = values.map((value) => Math.floor(value / step));
   const remainders = values.map((value, i) => value / step - (steps[i] as number));
   const missing = Math.round(total / step) - steps.reduce((sum, count) => sum + count, 0);
   if (!(step > 0) || !(missing >= 0 && missing <= values.length)) {
@@ -29,14 +30,4 @@ export function apportionForDisplay<V extends number>(
     .sort((a, b) => (remainders[b] as number) - (remainders[a] as number) || a - b);
   for (const i of byRemainder.slice(0, missing)) steps[i] = (steps[i] as number) + 1;
   return steps.map((count) => (count * step) as V);
-}
-
-/** Floating sums leave 95.99999999999999 steps where 96 are meant; those count as whole. */
-const STEP_NOISE = 1e-9;
-
-function wholeSteps(value: number, step: number): number {
-  const nearest = Math.round(value / step);
-  return Math.abs(value / step - nearest) <= STEP_NOISE * Math.max(1, nearest)
-    ? nearest
-    : Math.floor(value / step);
 }
