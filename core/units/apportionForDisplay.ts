@@ -3,7 +3,7 @@ import { Defect } from '../result.ts';
 /**
  * Values rounded for print so that they add up to the printed total, to the last digit: each is a whole number
  * of steps, less than one step from its true value, and together they are the total rounded to steps.
- * An exact value stays exact. Parts of parts may be apportioned in turn, against the printed part.
+ * Print the total as the sum of what is returned. An exact value stays exact. Parts of parts may be apportioned in turn, against the printed part.
  *
  * @param values zero or more; none negative
  * @param step   the last digit shown, above zero, in the unit of the values
