@@ -8,7 +8,7 @@ import { drawGround, drawPictures, outlineToPage } from './mapGround.ts';
 import { labelMarks, labelOutlines, labelSections, labelZones } from './mapLabels.ts';
 import { drawRoutes, numberRoutes, type PageRoute } from './mapPasses.ts';
 import { drawMark, SYMBOL_RADIUS_MM } from './mapSymbols.ts';
-import { type MapView, yardToPage } from './mapView.ts';
+import { type MapView, regionToPage, yardToPage } from './mapView.ts';
 import type { PageMark } from './page.ts';
 
 export interface MapSubject {
@@ -24,6 +24,8 @@ export interface MapSubject {
 const NUMBERED_SWATH_MM = 4.2;
 const DRAWN_SWATH_MM = 1.1;
 
+const UNNUMBERED = { marks: [], unnumbered: [] };
+
 /**
  * One map, cut off at its frame: ground, passes, cut lines, symbols, and every label it has room for. Labels
  * are placed most important first and none may touch another.
@@ -35,10 +37,11 @@ export function drawMap(
   const { yard, plan, focus } = subject;
   const { sections, cutLines, passes, request } = plan.ground;
   const inFocus = (sectionId: string) => focus === null || focus.includes(sectionId);
-  const room: LabelRoom = { frame: shrunkFrame(view), taken: [], lines: [] };
+  const room: LabelRoom = { frame: shrunkFrame(view), taken: [], lines: [], turf: [], cutOuts: [] };
   const swathMm = (request.swathM * 1000) / view.scale;
 
   const tinted: Region[] = sections.filter((section) => inFocus(section.id)).map((section) => section.region);
+  room.turf.push(...tinted.flatMap((region) => regionToPage(view, region)));
   const routes: PageRoute[] =
     swathMm < DRAWN_SWATH_MM
       ? []
@@ -46,7 +49,11 @@ export function drawMap(
           .filter((pass) => inFocus(pass.sectionId))
           .map((pass) => ({ pass, points: pass.line.map((point) => yardToPage(view, point)) }));
   for (const route of routes) room.lines.push({ points: route.points, closed: false });
-  for (const outline of yard.outlines) room.lines.push(...outlineToPage(view, outline));
+  for (const outline of yard.outlines) {
+    const subpaths = outlineToPage(view, outline);
+    room.lines.push(...subpaths);
+    if (outline.kind !== 'zone') room.cutOuts.push(...subpaths);
+  }
 
   const shownLines = cutLines.filter(({ between }) => focus === null || between.some(inFocus));
   const cuts = drawCutLines(view, room, shownLines);
@@ -55,9 +62,12 @@ export function drawMap(
     room.taken.push(symbolBox(centre));
     return drawMark(mark.kind, centre);
   });
-  const sectionNames = labelSections(view, room, sections, focus);
-  const numbers =
-    swathMm >= NUMBERED_SWATH_MM ? numberRoutes(room, routes, false) : { marks: [], unnumbered: [] };
+  const nameSections = () => labelSections(view, room, sections, focus);
+  const numberPasses = () => (swathMm >= NUMBERED_SWATH_MM ? numberRoutes(room, routes) : UNNUMBERED);
+  // The overview is read for the sections, a section's own map for its passes: those get the first choice of room.
+  const named = focus === null ? nameSections() : [];
+  const numbers = numberPasses();
+  const sectionNames = focus === null ? named : nameSections();
   const tapes = focus === null ? [] : drawTapes(view, room, yard, shownLines);
   const labels = [
     ...labelMarks(view, room, yard.marks),
@@ -67,7 +77,6 @@ export function drawMap(
   const style = {
     weightMm: swathMm < 2.5 ? 0.18 : 0.3,
     arrowMm: Math.min(2.6, Math.max(1.2, swathMm * 0.4)),
-    soft: false,
   };
   const marks: PageMark[] = [
     ...(subject.pictureOpacity > 0 ? drawPictures(view, yard, subject.pictureOpacity) : []),

@@ -7,8 +7,9 @@ export interface FlagTape {
   readonly flag: YardPoint;
   readonly corner: YardPoint;
   readonly alongM: number;
-  /** 'north-west corner of the back lawn': for the table. */
+  /** 'NW corner': on which side of its outline the corner lies. */
   readonly cornerName: string;
+  readonly outline: Outline;
 }
 
 /** An end this near an edge is on it; the planners place ends on the treated ground's edge to the kernel grid. */
@@ -57,22 +58,14 @@ function findTapeOnRing(outline: Outline, ring: Ring, flag: YardPoint): FlagTape
       flag,
       corner,
       alongM: Math.max(0, fromStart ? alongM : lengthM - alongM),
-      cornerName: `${windOf(outline.outer, corner)} corner, ${outline.name}`,
+      cornerName: `${windOf(outline.outer, corner)} corner`,
+      outline,
     };
   }
   return undefined;
 }
 
-const WINDS = [
-  'east',
-  'north-east',
-  'north',
-  'north-west',
-  'west',
-  'south-west',
-  'south',
-  'south-east',
-] as const;
+const WINDS = ['E', 'NE', 'N', 'NW', 'W', 'SW', 'S', 'SE'] as const;
 
 /** On which side of the middle of an outline a corner lies, seen in the outline's own proportions. */
 function windOf(ring: Ring, corner: YardPoint): string {

@@ -11,6 +11,9 @@ export interface LabelRoom {
   readonly frame: PageBox;
   readonly taken: PageBox[];
   readonly lines: PageSubpath[];
+  /** The tinted turf, and the cut-outs a tape's reading should not stand on. */
+  readonly turf: PageSubpath[];
+  readonly cutOuts: PageSubpath[];
 }
 
 /** Candidate places tried each way across a region: enough to find the gap between two lanes. */
@@ -32,6 +35,7 @@ export function findRoomInside(
   region: readonly PageSubpath[],
   widthMm: number,
   heightMm: number,
+  mostCrossed: number = Number.POSITIVE_INFINITY,
 ): PagePoint | undefined {
   const bounds = findCommonBox(boundsOf(region), room.frame);
   if (bounds === undefined) return undefined;
@@ -49,32 +53,33 @@ export function findRoomInside(
       const near = Math.hypot(offX, offY) / size;
       if (best !== undefined && near >= best.cost) continue;
       if (!isFree(room, box) || !boxInsideSubpaths(region, box)) continue;
-      const cost = near + LINE_COST * crossings(room.lines, box);
+      const crossed = crossings(room.lines, box);
+      if (crossed > mostCrossed) continue;
+      const cost = near + LINE_COST * crossed;
       if (best === undefined || cost < best.cost) best = { point, cost };
     }
   }
   return best?.point;
 }
 
-/** The middle of a free place close to a point, the nearest first, right and left before above and below. */
+/** The middle of a free place just outside a box, the nearest first, right and left before above and below. */
 export function findRoomBeside(
   room: LabelRoom,
-  anchor: PagePoint,
+  thing: PageBox,
   widthMm: number,
   heightMm: number,
-  gapMm: number,
 ): PagePoint | undefined {
   let best: { readonly point: PagePoint; readonly cost: number } | undefined;
   for (let ring = 0; ring < 7; ring++) {
     for (let turn = 0; turn < 16; turn++) {
       const angle = (turn * Math.PI) / 8;
-      const reach = gapMm + ring * 1.6;
+      const reach = 0.8 + ring * 1.6;
       const point = {
-        xMm: anchor.xMm + Math.cos(angle) * (reach + widthMm / 2),
-        yMm: anchor.yMm - Math.sin(angle) * (reach + heightMm / 2),
+        xMm: thing.xMm + thing.widthMm / 2 + Math.cos(angle) * (thing.widthMm / 2 + reach + widthMm / 2),
+        yMm: thing.yMm + thing.heightMm / 2 - Math.sin(angle) * (thing.heightMm / 2 + reach + heightMm / 2),
       };
       const box = centredBox(point, widthMm, heightMm);
-      if (!isFree(room, box)) continue;
+      if (boxesOverlap(box, thing) || !isFree(room, box)) continue;
       const cost = ring * 0.5 + crossings(room.lines, box) + (turn % 8 === 0 ? 0 : 0.2);
       if (best === undefined || cost < best.cost) best = { point, cost };
     }

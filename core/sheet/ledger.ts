@@ -30,7 +30,7 @@ export const LEDGER_HEAD_MM = 5.6;
 const SIZE_MM = 3.1;
 const HEAD_SIZE_MM = 2.6;
 const SOFT_SIZE_MM = 2.5;
-const PAD_MM = 1.6;
+const PAD_MM = 1.4;
 
 export function ledgerHeightMm(ledger: Ledger): number {
   return LEDGER_HEAD_MM + (ledger.rows.length + (ledger.sum === null ? 0 : 1)) * LEDGER_ROW_MM + 1;

@@ -1,5 +1,17 @@
 import type { OutlineKind, Yard } from '../yard.ts';
-import { at, boxOutline, FLAG_INK, INK, line, type PageBox, pen, shape, text, TURF_TINT } from './drawing.ts';
+import {
+  at,
+  boxOutline,
+  FLAG_INK,
+  INK,
+  line,
+  type PageBox,
+  pen,
+  SOFT_INK,
+  shape,
+  text,
+  TURF_TINT,
+} from './drawing.ts';
 import { findHatch, GROUND_INK } from './hatch.ts';
 import { drawFlag, drawMark } from './mapSymbols.ts';
 import { textWidthMm } from './measureText.ts';
@@ -72,13 +84,14 @@ function cutSwatch(box: PageBox): PageMark[] {
   ];
 }
 
-/** The rows of a legend as wide as a page body; only what this yard has on it. */
+/** The rows of a legend as wide as a page body; only what this yard has on it, and a note where its last row has room. */
 export function drawLegend(
   xMm: number,
   yMm: number,
   widthMm: number,
   yard: Yard,
   hasCutLines: boolean,
+  note: string,
 ): { readonly marks: PageMark[]; readonly heightMm: number } {
   const marks: PageMark[] = [];
   let left = xMm;
@@ -97,6 +110,17 @@ export function drawLegend(
       }),
     );
     left += entryMm + 4.6;
+  }
+  const noteMm = textWidthMm(note, SIZE_MM, 'condensed');
+  if (note !== '' && left + noteMm <= xMm + widthMm) {
+    marks.push(
+      text(xMm + widthMm, top + SWATCH.heightMm / 2 + 0.95, note, {
+        sizeMm: SIZE_MM,
+        face: 'condensed',
+        align: 'right',
+        colour: SOFT_INK,
+      }),
+    );
   }
   return { marks, heightMm: top + ROW_MM - yMm };
 }

@@ -20,7 +20,7 @@ import { isFree, type LabelRoom } from './labelRoom.ts';
 import { drawFlag, FLAG_HEIGHT_MM, FLAG_WIDTH_MM } from './mapSymbols.ts';
 import { type MapView, yardToPage } from './mapView.ts';
 import { textWidthMm } from './measureText.ts';
-import { distanceMm, edgesMeetBox } from './pageGeometry.ts';
+import { distanceMm, edgesMeetBox, findStrokeInBox, insideSubpaths } from './pageGeometry.ts';
 import { boxOutline } from './drawing.ts';
 import type { PageMark } from './page.ts';
 
@@ -49,7 +49,13 @@ function flagBox(foot: PagePoint): PageBox {
 }
 
 const SIZE_MM = 2.7;
-const OFFSET_MM = 2.2;
+/** Side of the edge and distance from it, in the order tried: close by, else past the height of a flag. */
+const PLACES = [
+  [-1, 2.4],
+  [1, 2.4],
+  [-1, 5.8],
+  [1, 5.8],
+] as const;
 
 /** A dimension line beside the edge a tape is laid along, with its reading; left out where there is no room. */
 export function drawTapes(
@@ -74,15 +80,18 @@ function drawTape(view: MapView, room: LabelRoom, yard: Yard, tape: FlagTape): P
       : [flag, corner];
   const lengthMm = distanceMm(a, b);
   const words = formatTape(tape.alongM, yard.details.unitSystem);
-  if (lengthMm < textWidthMm(words, SIZE_MM, 'condensed') + 3) return [];
+  const leastMm = textWidthMm(words, SIZE_MM, 'condensed') + 3;
+  if (lengthMm < leastMm) return [];
   const ux = (b.xMm - a.xMm) / lengthMm;
   const uy = (b.yMm - a.yMm) / lengthMm;
   const turnDeg = (Math.atan2(uy, ux) * 180) / Math.PI;
-  for (const side of [-1, 1]) {
+  for (const [side, offsetMm] of PLACES) {
     const shift = (point: PagePoint, byMm: number) =>
       at(point.xMm - side * uy * byMm, point.yMm + side * ux * byMm);
-    const [from, to] = [shift(a, OFFSET_MM), shift(b, OFFSET_MM)];
-    const middle = at((from.xMm + to.xMm) / 2, (from.yMm + to.yMm) / 2);
+    const [from, to] = [shift(a, offsetMm), shift(b, offsetMm)];
+    const shown = findStrokeInBox(from, to, room.frame);
+    if (shown === undefined || distanceMm(...shown) < leastMm) continue;
+    const middle = along(...shown, 0.5);
     // The reading stands in the line, its capitals centred on it.
     const mark = text(middle.xMm - uy * 0.35 * SIZE_MM, middle.yMm + ux * 0.35 * SIZE_MM, words, {
       sizeMm: SIZE_MM,
@@ -91,15 +100,22 @@ function drawTape(view: MapView, room: LabelRoom, yard: Yard, tape: FlagTape): P
       turnDeg,
     });
     const box = growBox(textBox(mark), 0.3);
-    const dimension = { points: [from, to], closed: false };
-    const blocked = room.taken.some((other) => edgesMeetBox([dimension], growBox(other, 0.2)));
-    if (blocked || !isFree(room, box) || room.lines.some((other) => edgesMeetBox([other], box))) continue;
+    // The ends stand at the flag and the corner themselves, which are taken by their own signs.
+    const clear = Math.min(0.4, 0.8 / lengthMm);
+    const inner = { points: [along(from, to, clear), along(from, to, 1 - clear)], closed: false };
+    if (room.taken.some((other) => edgesMeetBox([inner], growBox(other, 0.2))) || !isFree(room, box))
+      continue;
+    if (insideSubpaths(room.cutOuts, middle)) continue;
+    if (room.lines.some((other) => edgesMeetBox([other], box))) continue;
     room.taken.push(box);
-    room.lines.push(dimension);
-    const ticks = [from, to].map((end) =>
-      line([at(end.xMm + uy, end.yMm - ux), at(end.xMm - uy, end.yMm + ux)], pen(INK, 0.2)),
-    );
-    return [line([from, to], pen(INK, 0.15)), ...ticks, shape([boxOutline(box)], WHITE, null), mark];
+    room.lines.push({ points: [from, to], closed: false });
+    const thin = pen(INK, 0.15);
+    const extensions = [a, b].map((end) => line([shift(end, 0.8), shift(end, offsetMm + 1)], thin));
+    return [line([from, to], thin), ...extensions, shape([boxOutline(box)], WHITE, null), mark];
   }
   return [];
+}
+
+function along(from: PagePoint, to: PagePoint, share: number): PagePoint {
+  return at(from.xMm + (to.xMm - from.xMm) * share, from.yMm + (to.yMm - from.yMm) * share);
 }

@@ -6,7 +6,7 @@ import { type MapView, regionToPage, ringToPage, yardToPage } from './mapView.ts
 import { boundsOf } from './pageGeometry.ts';
 import type { PageMark, PictureMark } from './page.ts';
 
-/** Painted from the ground up: what a later kind covers, it covers. Zones are edged last, over all ground. */
+/** Painted from the ground up, after the zones' edges: a house wall that bounds a lawn is drawn as a wall. */
 const PAINT_ORDER: readonly OutlineKind[] = [
   'keep-off',
   'bed',
@@ -25,13 +25,13 @@ export function outlineToPage(view: MapView, outline: Outline) {
 export function drawGround(view: MapView, yard: Yard, tinted: readonly Region[]): PageMark[] {
   const marks: PageMark[] = [];
   for (const region of tinted) marks.push(shape(regionToPage(view, region), TURF_TINT, null));
+  for (const outline of yard.outlines) {
+    if (outline.kind === 'zone') marks.push(shape(outlineToPage(view, outline), null, GROUND_INK.zone.edge));
+  }
   for (const kind of PAINT_ORDER) {
     for (const outline of yard.outlines) {
       if (outline.kind === kind) marks.push(...drawOutline(view, outline));
     }
-  }
-  for (const outline of yard.outlines) {
-    if (outline.kind === 'zone') marks.push(shape(outlineToPage(view, outline), null, GROUND_INK.zone.edge));
   }
   return marks;
 }

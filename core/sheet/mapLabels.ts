@@ -4,6 +4,7 @@ import type { Mark, Outline } from '../yard.ts';
 import {
   boxOutline,
   centredText,
+  findCommonBox,
   growBox,
   INK,
   line,
@@ -26,13 +27,30 @@ import type { PageColour, PageMark, PageSubpath } from './page.ts';
 /** Line height taken for a label, as a share of its size. */
 const HEIGHT_SHARE = 1.05;
 
+/** A name shortened below this many characters says too little inside its outline; it goes beside it whole. */
+const LEAST_SHORTENED = 10;
+
 interface LabelInk {
   readonly sizeMm: number;
   readonly face: Face;
   readonly colour: PageColour;
-  /** What shows behind the words: the label must be readable over hatch and lines. */
-  readonly backing: PageColour;
+  /** What shows behind the words, so that they read over hatch and lines; 'ground' = as the ground there is. */
+  readonly backing: PageColour | 'ground';
 }
+
+/** Sizes tried for a section's id, with the lines it may cross: rather smaller than across a pass. */
+const SECTION_TRIES = [
+  [6.4, 0],
+  [5, 0],
+  [3.8, 0],
+  [5, 9],
+  [3.8, 9],
+  [2.9, 9],
+] as const;
+const NEIGHBOUR_TRIES = [
+  [3.6, 9],
+  [2.8, 9],
+] as const;
 
 /** Section ids in the middle of their ground, large; on a section's own map its neighbours' ids small and soft. */
 export function labelSections(
@@ -50,18 +68,12 @@ export function labelSections(
       colour: soft ? SOFT_INK : TURF_LINE,
       backing: soft ? WHITE : TURF_TINT,
     } as const;
-    for (const sizeMm of soft ? [3.6, 2.8] : [6.4, 5, 3.8, 2.9]) {
-      const place = findRoomInside(
-        room,
-        region,
-        widthOf(section.id, sizeMm, ink.face),
-        sizeMm * HEIGHT_SHARE,
-      );
+    for (const [sizeMm, mostCrossed] of soft ? NEIGHBOUR_TRIES : SECTION_TRIES) {
+      const widthMm = widthOf(section.id, sizeMm, ink.face);
+      const place = findRoomInside(room, region, widthMm, sizeMm * HEIGHT_SHARE, mostCrossed);
       if (place !== undefined) return putLabel(room, place, section.id, { ...ink, sizeMm });
     }
-    return soft
-      ? []
-      : labelBeside(room, middleOf(region), section.id, { ...ink, sizeMm: 2.9, backing: WHITE }, true);
+    return soft ? [] : labelBeside(room, region, section.id, { ...ink, sizeMm: 2.9, backing: WHITE });
   });
 }
 
@@ -71,18 +83,13 @@ function isNeighbour(section: Section, focus: readonly string[] | null): boolean
 
 /** Names of spigots and landmarks beside their symbols. */
 export function labelMarks(view: MapView, room: LabelRoom, marks: readonly Mark[]): PageMark[] {
-  const ink = { sizeMm: 2.8, face: 'condensed', colour: INK, backing: WHITE } as const;
+  const ink = { sizeMm: 2.8, face: 'condensed', colour: INK, backing: 'ground' } as const;
   return marks.flatMap((mark) => {
     const centre = yardToPage(view, mark.at);
     if (mark.name === '' || !isFree({ ...room, taken: [] }, centredBox(centre, 1, 1))) return [];
     const words = shortenText(mark.name, ink.sizeMm, ink.face, 40);
-    const place = findRoomBeside(
-      room,
-      centre,
-      widthOf(words, ink.sizeMm, ink.face),
-      ink.sizeMm,
-      SYMBOL_RADIUS_MM + 0.6,
-    );
+    const symbol = centredBox(centre, 2 * SYMBOL_RADIUS_MM, 2 * SYMBOL_RADIUS_MM);
+    const place = findRoomBeside(room, symbol, widthOf(words, ink.sizeMm, ink.face), ink.sizeMm);
     return place === undefined ? [] : putLabel(room, place, words, ink);
   });
 }
@@ -93,9 +100,9 @@ export function labelOutlines(view: MapView, room: LabelRoom, outlines: readonly
     if (outline.kind === 'zone' || outline.kind === 'keep-off' || outline.name === '') return [];
     const region = outlineToPage(view, outline);
     const ink = { sizeMm: 2.9, face: 'condensed', colour: INK, backing: WHITE } as const;
-    const { widthMm } = boundsOf(region);
-    for (const words of [outline.name, shortenText(outline.name, ink.sizeMm, ink.face, widthMm * 0.85)]) {
-      if ([...words].length < Math.min(5, [...outline.name].length)) continue;
+    const shortened = shortenText(outline.name, ink.sizeMm, ink.face, boundsOf(region).widthMm * 0.85);
+    for (const words of [outline.name, shortened]) {
+      if (words !== outline.name && [...words].length < LEAST_SHORTENED) continue;
       const place = findRoomInside(
         room,
         region,
@@ -104,13 +111,7 @@ export function labelOutlines(view: MapView, room: LabelRoom, outlines: readonly
       );
       if (place !== undefined) return putLabel(room, place, words, ink);
     }
-    return labelBeside(
-      room,
-      middleOf(region),
-      shortenText(outline.name, ink.sizeMm, ink.face, 34),
-      ink,
-      true,
-    );
+    return labelBeside(room, region, shortenText(outline.name, ink.sizeMm, ink.face, 34), ink);
   });
 }
 
@@ -124,7 +125,7 @@ export function labelZones(view: MapView, room: LabelRoom, outlines: readonly Ou
       outline.name,
       ink.sizeMm,
       ink.face,
-      Math.max(20, boundsOf(region).widthMm * 0.8),
+      Math.min(60, Math.max(20, boundsOf(region).widthMm * 0.8)),
     );
     const place = findRoomInside(
       room,
@@ -133,38 +134,43 @@ export function labelZones(view: MapView, room: LabelRoom, outlines: readonly Ou
       ink.sizeMm * HEIGHT_SHARE,
     );
     return place === undefined
-      ? labelBeside(room, middleOf(region), words, { ...ink, backing: WHITE }, false)
+      ? labelBeside(room, region, words, { ...ink, backing: WHITE })
       : putLabel(room, place, words, ink);
   });
 }
 
+/** Words next to a region that has no room for them, with a leader into it. */
 function labelBeside(
   room: LabelRoom,
-  anchor: PagePoint,
+  region: readonly PageSubpath[],
   words: string,
   ink: LabelInk,
-  leader: boolean,
 ): PageMark[] {
-  if (!isFree({ ...room, taken: [] }, centredBox(anchor, 0.5, 0.5))) return [];
-  const place = findRoomBeside(
-    room,
-    anchor,
-    widthOf(words, ink.sizeMm, ink.face),
-    ink.sizeMm * HEIGHT_SHARE,
-    3,
-  );
+  const inside = middleOf(region);
+  const shown = findCommonBox(boundsOf(region), room.frame);
+  if (shown === undefined || !isFree({ ...room, taken: [] }, centredBox(inside, 0.5, 0.5))) return [];
+  // A large region is labelled next to its middle, a small one next to its edge.
+  const thing = centredBox(inside, Math.min(30, shown.widthMm), Math.min(30, shown.heightMm));
+  const widthMm = widthOf(words, ink.sizeMm, ink.face);
+  const place = findRoomBeside(room, thing, widthMm, ink.sizeMm * HEIGHT_SHARE);
   if (place === undefined) return [];
-  const lead = leader ? [line([anchor, place], pen(SOFT_INK, 0.15))] : [];
-  return [...lead, ...putLabel(room, place, words, ink)];
+  return [
+    line([inside, place], pen(SOFT_INK, 0.15)),
+    ...putLabel(room, place, words, { ...ink, backing: 'ground' }),
+  ];
 }
 
-/** Words centred on a place, with backing only where something would show through them. */
+/** Words centred on a place, backed by the ground's own colour only where a line would show through them. */
 function putLabel(room: LabelRoom, place: PagePoint, words: string, ink: LabelInk): PageMark[] {
   const box: PageBox = centredBox(place, widthOf(words, ink.sizeMm, ink.face), ink.sizeMm * HEIGHT_SHARE);
   room.taken.push(box);
-  const crossed = ink.backing === WHITE || room.lines.some((other) => edgesMeetBox([other], box));
-  const backing = crossed ? [shape([boxOutline(growBox(box, -0.1))], ink.backing, null)] : [];
-  return [...backing, centredText(place, words, ink)];
+  const onTurf = insideSubpaths(room.turf, place);
+  const backing = ink.backing === 'ground' ? (onTurf ? TURF_TINT : WHITE) : ink.backing;
+  const crossed = backing === WHITE || room.lines.some((other) => edgesMeetBox([other], box));
+  return [
+    ...(crossed ? [shape([boxOutline(growBox(box, -0.1))], backing, null)] : []),
+    centredText(place, words, ink),
+  ];
 }
 
 function widthOf(words: string, sizeMm: number, face: Face): number {

@@ -1,16 +1,6 @@
 import type { Pass } from '../passes/index.ts';
 import type { PagePoint } from '../spaces.ts';
-import {
-  centredText,
-  circleOutline,
-  INK,
-  line,
-  type PageBox,
-  pen,
-  shape,
-  SOFT_INK,
-  WHITE,
-} from './drawing.ts';
+import { centredText, circleOutline, INK, line, type PageBox, pen, shape, WHITE } from './drawing.ts';
 import { centredBox, isFree, type LabelRoom } from './labelRoom.ts';
 import { textWidthMm } from './measureText.ts';
 import { pathLengthMm, pointAlong } from './pageGeometry.ts';
@@ -24,15 +14,13 @@ export interface PageRoute {
 export interface PassStyle {
   readonly weightMm: number;
   readonly arrowMm: number;
-  readonly soft: boolean;
 }
 
 const NUMBER_SIZE_MM = 2.3;
 
 /** Each pass as a line; an open arrow head where it ends, or a quarter round for one that closes on itself. */
 export function drawRoutes(routes: readonly PageRoute[], style: PassStyle): PageMark[] {
-  const colour = style.soft ? SOFT_INK : INK;
-  const stroke = pen(colour, style.weightMm);
+  const stroke = pen(INK, style.weightMm);
   return routes.flatMap(({ pass, points }) => {
     const marks: PageMark[] = [line(points, stroke)];
     const length = pathLengthMm(points);
@@ -60,7 +48,6 @@ function arrowHead(
 export function numberRoutes(
   room: LabelRoom,
   routes: readonly PageRoute[],
-  soft: boolean,
 ): { readonly marks: PageMark[]; readonly unnumbered: readonly number[] } {
   const marks: PageMark[] = [];
   const unnumbered: number[] = [];
@@ -72,9 +59,8 @@ export function numberRoutes(
       unnumbered.push(pass.order);
       continue;
     }
-    const colour = soft ? SOFT_INK : INK;
-    marks.push(shape([circleOutline(place, radiusMm)], WHITE, pen(colour, 0.25)));
-    marks.push(centredText(place, words, { sizeMm: NUMBER_SIZE_MM, face: 'condensed-bold', colour }));
+    marks.push(shape([circleOutline(place, radiusMm)], WHITE, pen(INK, 0.25)));
+    marks.push(centredText(place, words, { sizeMm: NUMBER_SIZE_MM, face: 'condensed-bold' }));
     room.taken.push(circleBox(place, radiusMm));
   }
   return { marks, unnumbered };

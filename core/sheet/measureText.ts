@@ -6,8 +6,16 @@ import { PLEX_SANS_BOLD_WIDTHS } from './widths/plexSansBold.ts';
 
 export type Face = TextMark['face'];
 
-/** Characters outside the table (Cyrillic, Greek) are taken as this wide: wider than all but a few of them. */
+/** Characters in no table are taken as this wide, so that text is shortened rather than clipped. */
 const UNKNOWN_WIDTH = 950;
+
+/** Greek and Cyrillic are set in the wide face of the same weight: the condensed one does not have them. */
+const WIDE_FACE = {
+  regular: 'regular',
+  bold: 'bold',
+  condensed: 'regular',
+  'condensed-bold': 'bold',
+} as const;
 
 const ELLIPSIS = '…';
 
@@ -34,7 +42,9 @@ function readTable(table: string): ReadonlyMap<string, number> {
  */
 export function textWidthMm(text: string, sizeMm: number, face: Face): number {
   let thousandths = 0;
-  for (const character of text) thousandths += WIDTHS[face].get(character) ?? UNKNOWN_WIDTH;
+  for (const character of text) {
+    thousandths += WIDTHS[face].get(character) ?? WIDTHS[WIDE_FACE[face]].get(character) ?? UNKNOWN_WIDTH;
+  }
   return (thousandths * sizeMm) / 1000;
 }
 

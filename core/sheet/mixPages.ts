@@ -1,4 +1,4 @@
-import { areaFigure, formatArea, formatRate, formatVolume, volumeFigure } from '../units/index.ts';
+import { areaFigure, type Figure, formatRate, volumeFigure } from '../units/index.ts';
 import { at, boxOutline, INK, line, type PageBox, pen, RULE, shape, SOFT_INK, text } from './drawing.ts';
 import type { LedgerColumn } from './ledger.ts';
 import { shortenText, textWidthMm } from './measureText.ts';
@@ -7,7 +7,7 @@ import { paperPlan } from './paper.ts';
 import type { PageMark } from './page.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
 import type { LoadFigures } from './sheetFigures.ts';
-import { dialWords } from './sheetWords.ts';
+import { dialFigure, dialWords } from './sheetWords.ts';
 
 const CARD_MM = 33;
 const CARD_GAP_MM = 4;
@@ -53,9 +53,13 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
         { title: 'load', share: 0.6, align: 'right' },
         { title: 'section', share: 0.8, align: 'left' },
         { title: 'zone', share: 1.8, align: 'left' },
-        { title: `treats ${areaFigure(0, units).unit}`, share: 1, align: 'right' },
-        { title: `product ${productUnit}`, share: 1.1, align: 'right' },
-        { title: `${hoseEnd ? 'water through hose' : 'carrier'} ${carrierUnit}`, share: 1.3, align: 'right' },
+        { title: `treats, ${areaFigure(0, units).unit}`, share: 1, align: 'right' },
+        { title: `product, ${productUnit}`, share: 1.1, align: 'right' },
+        {
+          title: `${hoseEnd ? 'water through hose' : 'carrier'}, ${carrierUnit}`,
+          share: 1.3,
+          align: 'right',
+        },
         last,
       ],
       rows: figures.loads.map((load) => [
@@ -111,13 +115,13 @@ function drawCard(context: SheetContext, load: LoadFigures, box: PageBox): PageM
     'condensed',
     right - left - headMm - 6,
   );
-  const entries: readonly (readonly [string, string])[] = [
-    [hoseEnd ? 'product in the bottle' : 'product', formatVolume(load.productL, units, figures.productUnit)],
-    [
-      hoseEnd ? 'dial' : 'carrier',
-      hoseEnd ? dialWords(load.dialRatio, units) : formatVolume(load.carrierL, units, figures.carrierUnit),
-    ],
-    ['treats', formatArea(load.areaM2, units)],
+  const entries: readonly (readonly [string, Figure<string>])[] = [
+    [hoseEnd ? 'in the bottle' : 'product', volumeFigure(load.productL, units, figures.productUnit)],
+    [hoseEnd ? 'water' : 'carrier', volumeFigure(load.carrierL, units, figures.carrierUnit)],
+    hoseEnd
+      ? ['dial', dialFigure(load.dialRatio ?? 0, units)]
+      : ['fill to', volumeFigure(load.productL + load.carrierL, units, figures.carrierUnit)],
+    ['treats', areaFigure(load.areaM2, units)],
   ];
   const marks: PageMark[] = [
     shape([boxOutline(box)], null, pen(INK, 0.3)),
@@ -128,13 +132,11 @@ function drawCard(context: SheetContext, load: LoadFigures, box: PageBox): PageM
   const columnMm = (right - left) / entries.length;
   entries.forEach(([words, amount], i) => {
     const x = left + i * columnMm;
+    const amountMm = textWidthMm(amount.text, 4.6, 'condensed-bold');
+    const unit = shortenText(amount.unit, 2.8, 'condensed', columnMm - amountMm - 2);
     marks.push(text(x, box.yMm + 13, words, small));
-    marks.push(
-      text(x, box.yMm + 19, shortenText(amount, 4.6, 'condensed-bold', columnMm - 1.5), {
-        sizeMm: 4.6,
-        face: 'condensed-bold',
-      }),
-    );
+    marks.push(text(x, box.yMm + 19, amount.text, { sizeMm: 4.6, face: 'condensed-bold' }));
+    if (unit !== '') marks.push(text(x + amountMm + 1, box.yMm + 19, unit, { ...small, sizeMm: 2.8 }));
   });
   const footY = box.yMm + CARD_MM - 4;
   marks.push(line([at(left, footY - 5.6), at(right, footY - 5.6)], pen(RULE, 0.25)));

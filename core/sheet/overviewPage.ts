@@ -1,7 +1,8 @@
 import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
-import { formatAreaBoth, formatTime } from '../units/index.ts';
+import { areaFigure, formatAreaBoth, formatTime, volumeFigure } from '../units/index.ts';
 import { drawMap } from './drawMap.ts';
+import { drawLedger, type Ledger, ledgerHeightMm } from './ledger.ts';
 import { drawLegend } from './legend.ts';
 import { drawMapFoot, MAP_FOOT_MM } from './mapFoot.ts';
 import { findGroundBounds, type GroundBounds, viewOf } from './mapView.ts';
@@ -46,14 +47,12 @@ export function overviewPage(context: SheetContext): Result<DraftPage> {
     });
   }
   const scale = asked === 'auto' ? roomiest.fits : asked;
-  const { paper, mapBox, legend } = chosen;
-  const view = viewOf(bounds, mapBox, scale);
-  const map = drawMap(view, { ...context, focus: null });
-  const foot = {
-    ...paper.body,
-    yMm: paper.body.yMm + paper.body.heightMm - MAP_FOOT_MM,
-    heightMm: MAP_FOOT_MM,
-  };
+  const { paper } = chosen;
+  const table = loadsAtAGlance(context);
+  const { mapBox, legendTop, tableTop } = shareBody(chosen, bounds, scale, ledgerHeightMm(table));
+  const map = drawMap(viewOf(bounds, mapBox, scale), { ...context, focus: null });
+  const { body } = paper;
+  const foot = { ...body, yMm: body.yMm + body.heightMm - MAP_FOOT_MM, heightMm: MAP_FOOT_MM };
   const { plan, figures } = context;
   return ok({
     paper,
@@ -64,8 +63,71 @@ export function overviewPage(context: SheetContext): Result<DraftPage> {
       `walking ${formatTime(plan.ground.timeS)}`,
     ].join(', '),
     scaleWords: scaleWords(scale, units),
-    marks: [...map.marks, ...legend.marks, ...drawMapFoot(foot, scale, units, northLetter(context))],
+    marks: [
+      ...map.marks,
+      ...chosen.legendAt(
+        legendTop,
+        map.unnumbered.length > 0 ? 'all passes are numbered on the section pages' : '',
+      ).marks,
+      ...(tableTop === null ? [] : drawLedger(body.xMm, tableTop, body.widthMm, table)),
+      ...drawMapFoot(foot, scale, units, northLetter(context)),
+    ],
   });
+}
+
+/** When the map leaves enough of the page over, the loads stand under it: one sheet is then enough to take along. */
+function shareBody(layout: Layout, bounds: GroundBounds, scale: number, tableMm: number) {
+  const { mapBox, legendMm } = layout;
+  const groundMm = ((bounds.maxYM - bounds.minYM) * 1000) / scale;
+  const spareMm = mapBox.heightMm - groundMm - 2 * AIR_MM;
+  const needMm = tableMm + 4;
+  const shrunk = spareMm >= needMm ? { ...mapBox, heightMm: mapBox.heightMm - needMm } : mapBox;
+  const legendTop = shrunk.yMm + shrunk.heightMm + 2;
+  return {
+    mapBox: shrunk,
+    legendTop,
+    tableTop: spareMm >= needMm ? legendTop + legendMm + 1.5 : null,
+  };
+}
+
+function loadsAtAGlance({ figures, units, applicator, plan }: SheetContext): Ledger {
+  const hoseEnd = applicator.kind === 'hose-end';
+  const figuresOf = new Map(plan.ground.sectionFigures.map((entry) => [entry.sectionId, entry]));
+  return {
+    columns: [
+      { title: 'load', share: 0.5, align: 'right' },
+      { title: 'section', share: 0.7, align: 'left' },
+      { title: 'zone', share: 2, align: 'left' },
+      { title: `treats, ${areaFigure(0, units).unit}`, share: 1, align: 'right' },
+      { title: `product, ${figures.productUnit}`, share: 1, align: 'right' },
+      { title: `${hoseEnd ? 'water' : 'carrier'}, ${figures.carrierUnit}`, share: 1, align: 'right' },
+      { title: 'passes', share: 0.8, align: 'right' },
+      { title: 'time', share: 0.8, align: 'right' },
+    ],
+    rows: figures.loads.map((load) => {
+      const own = figuresOf.get(load.section.id);
+      return [
+        String(load.load),
+        load.section.id,
+        load.section.zoneName,
+        areaFigure(load.areaM2, units).text,
+        volumeFigure(load.productL, units, figures.productUnit).text,
+        volumeFigure(load.carrierL, units, figures.carrierUnit).text,
+        own === undefined ? '' : String(own.passes),
+        own === undefined ? '' : formatTime(own.timeS),
+      ];
+    }),
+    sum: [
+      '',
+      'all',
+      '',
+      areaFigure(figures.zoneSum.treatedM2, units).text,
+      volumeFigure(figures.productTotalL, units, figures.productUnit).text,
+      volumeFigure(figures.carrierTotalL, units, figures.carrierUnit).text,
+      String(plan.ground.passes.length),
+      formatTime(plan.ground.timeS),
+    ],
+  };
 }
 
 /** A loose yard has no north of its own: its arrow shows the drawing's. */
@@ -77,10 +139,15 @@ function overviewLayout(context: SheetContext, orientation: Orientation) {
   const paper = paperPlan(context.paper, orientation);
   const { body } = paper;
   const hasCutLines = context.plan.ground.cutLines.length > 0;
-  const legendOf = (yMm: number) => drawLegend(body.xMm, yMm, body.widthMm, context.yard, hasCutLines);
-  const mapHeightMm = body.heightMm - MAP_FOOT_MM - 3 - legendOf(0).heightMm;
-  const mapBox = { ...body, heightMm: mapHeightMm };
-  return { paper, mapBox, legend: legendOf(body.yMm + mapHeightMm + 2) };
+  const legendAt = (yMm: number, note: string) =>
+    drawLegend(body.xMm, yMm, body.widthMm, context.yard, hasCutLines, note);
+  const legendMm = legendAt(0, '').heightMm;
+  return {
+    paper,
+    mapBox: { ...body, heightMm: body.heightMm - MAP_FOOT_MM - 3 - legendMm },
+    legendAt,
+    legendMm,
+  };
 }
 
 type Layout = ReturnType<typeof overviewLayout>;

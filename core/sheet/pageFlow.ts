@@ -4,7 +4,14 @@ import type { PageMark } from './page.ts';
 
 /** Something that goes on a page: a titled table that may be split between rows, or a block that may not. */
 export type FlowItem =
-  | { readonly kind: 'ledger'; readonly title: string; readonly note: string; readonly ledger: Ledger }
+  | {
+      readonly kind: 'ledger';
+      readonly title: string;
+      readonly note: string;
+      readonly ledger: Ledger;
+      /** Share of the page's width; a table of two figures is not drawn across all of it. */
+      readonly widthShare?: number;
+    }
   | { readonly kind: 'block'; readonly heightMm: number; readonly draw: (box: PageBox) => PageMark[] };
 
 const HEADING_MM = 6;
@@ -45,7 +52,7 @@ export function flowOverPages(body: PageBox, items: readonly FlowItem[]): PageMa
       const taken = wholeFits ? rows.length : Math.max(1, Math.min(fitting, rows.length - 1));
       const part: Ledger = { ...rest, rows: rows.slice(0, taken), sum: wholeFits ? item.ledger.sum : null };
       put(drawHeading(body, top, heading, item.note));
-      put(drawLedger(body.xMm, top + HEADING_MM, body.widthMm, part));
+      put(drawLedger(body.xMm, top + HEADING_MM, body.widthMm * (item.widthShare ?? 1), part));
       top += HEADING_MM + ledgerHeightMm(part) + GAP_MM;
       rows = rows.slice(taken);
       if (wholeFits) break;

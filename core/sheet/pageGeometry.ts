@@ -17,8 +17,17 @@ export function insideSubpaths(subpaths: readonly PageSubpath[], point: PagePoin
   return inside;
 }
 
-/** Whether a straight stroke touches a box (Liang and Barsky 1984: clip the parameter against four sides). */
+/** Whether a straight stroke touches a box. */
 export function strokeMeetsBox(a: PagePoint, b: PagePoint, box: PageBox): boolean {
+  return findStrokeInBox(a, b, box) !== undefined;
+}
+
+/** The part of a straight stroke in a box (Liang and Barsky 1984: clip the parameter against four sides). */
+export function findStrokeInBox(
+  a: PagePoint,
+  b: PagePoint,
+  box: PageBox,
+): readonly [PagePoint, PagePoint] | undefined {
   let enter = 0;
   let leave = 1;
   const dx = b.xMm - a.xMm;
@@ -31,14 +40,16 @@ export function strokeMeetsBox(a: PagePoint, b: PagePoint, box: PageBox): boolea
   ];
   for (const [towards, room] of sides) {
     if (towards === 0) {
-      if (room < 0) return false;
+      if (room < 0) return undefined;
     } else if (towards < 0) {
       enter = Math.max(enter, room / towards);
     } else {
       leave = Math.min(leave, room / towards);
     }
   }
-  return enter <= leave;
+  if (enter > leave) return undefined;
+  const pointAt = (way: number) => ({ xMm: a.xMm + dx * way, yMm: a.yMm + dy * way });
+  return [pointAt(enter), pointAt(leave)];
 }
 
 /** Whether any edge of the subpaths touches a box. */

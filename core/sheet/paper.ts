@@ -13,7 +13,7 @@ const PORTRAIT_MM: Readonly<Record<Paper, readonly [number, number]>> = {
 const MARGIN_MM = 12;
 const HEADER_MM = 14;
 const TITLE_BLOCK_MM = 12.5;
-const GAP_MM = 3;
+const GAP_MM = 4;
 
 /** The fixed parts of a page: everything is drawn inside `margins`; the page's own matter in `body`. */
 export interface PaperPlan {

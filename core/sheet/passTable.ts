@@ -25,11 +25,10 @@ export function passTables(
   for (let start = 0; start < rows.length; start += perGroup) {
     tables.push({
       columns: [
-        { title: 'pass', share: 0.9, align: 'right' },
-        { title: 'along', share: 1, align: 'left' },
-        { title: units === 'us' ? 'ft' : 'm', share: 1.1, align: 'right' },
-        { title: 'time', share: 1, align: 'right' },
-        { title: `left, ${levelUnit(context, load)}`, share: 1.45, align: 'right' },
+        { title: 'pass', share: 1.2, align: 'left' },
+        { title: units === 'us' ? 'ft' : 'm', share: 1.05, align: 'right' },
+        { title: 'time', share: 0.9, align: 'right' },
+        { title: `left, ${levelUnit(context, load)}`, share: 1.15, align: 'right' },
       ],
       rows: rows.slice(start, start + perGroup),
       sum: null,
@@ -58,8 +57,7 @@ function passRows(context: SheetContext, load: LoadFigures, passes: readonly Pas
     walkedM += pass.lengthM;
     const leftL = i === passes.length - 1 ? 0 : filledL(context, load) * (1 - walkedM / totalM);
     return [
-      String(pass.order),
-      pass.kind === 'perimeter' ? 'edge' : 'lane',
+      { entry: String(pass.order), soft: pass.kind === 'perimeter' ? 'edge' : 'lane' },
       lengthFigure(pass.lengthM, units).text,
       formatTime(pass.lengthM / plan.ground.request.paceMPerS),
       volumeFigure(leftL, units, unit).text,

@@ -1,6 +1,8 @@
 import {
+  apportionForDisplay,
   areaFigure,
   formatAngle,
+  formatArea,
   formatAreaSigma,
   formatNumber,
   formatPercent,
@@ -12,7 +14,7 @@ import type { LedgerCell, LedgerRow } from './ledger.ts';
 import { type FlowItem, flowOverPages } from './pageFlow.ts';
 import { paperPlan } from './paper.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
-import { otherAreas } from './sheetFigures.ts';
+import { areaStepM2, otherUnits } from './sheetFigures.ts';
 
 const UNIT: Readonly<Record<UnitSystem, string>> = { us: 'ft²', metric: 'm²' };
 const LENGTH: Readonly<Record<UnitSystem, string>> = { us: 'ft', metric: 'm' };
@@ -31,14 +33,10 @@ export function schedulePages(context: SheetContext): DraftPage[] {
 }
 
 function zoneSchedule({ units, figures }: SheetContext): FlowItem {
-  const other = units === 'us' ? 'metric' : 'us';
+  const other = otherUnits(units);
   const { zones, zoneSum } = figures;
-  const others = otherAreas(
-    zones.map((zone) => zone.treatedM2),
-    other,
-  );
   const shared = zoneSum.ownedByOtherM2 > 0;
-  const rowOf = (name: string, zone: typeof zoneSum, otherM2: number): LedgerRow => [
+  const rowOf = (name: string, zone: typeof zoneSum): LedgerRow => [
     name,
     areaFigure(zone.grossM2, units).text,
     areaFigure(zone.cutOutM2, units).text,
@@ -46,7 +44,7 @@ function zoneSchedule({ units, figures }: SheetContext): FlowItem {
     areaFigure(zone.turfM2, units).text,
     areaFigure(zone.leftOutM2, units).text,
     withSigma(zone.treatedM2, zone.sigmaM2, units),
-    withSigma(otherM2, zone.sigmaM2, other),
+    withSigma(zone.otherTreatedM2, zone.sigmaM2, other),
   ];
   return {
     kind: 'ledger',
@@ -55,20 +53,16 @@ function zoneSchedule({ units, figures }: SheetContext): FlowItem {
     ledger: {
       columns: [
         { title: 'zone', share: 2, align: 'left' },
-        { title: `gross ${UNIT[units]}`, share: 1, align: 'right' },
-        { title: `cut-outs ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `gross, ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `cut-outs, ${UNIT[units]}`, share: 1, align: 'right' },
         ...(shared ? [{ title: 'counted elsewhere', share: 1.1, align: 'right' } as const] : []),
-        { title: `turf ${UNIT[units]}`, share: 1, align: 'right' },
-        { title: `left out ${UNIT[units]}`, share: 1, align: 'right' },
-        { title: `treated ${UNIT[units]}`, share: 1.3, align: 'right' },
-        { title: `treated ${UNIT[other]}`, share: 1.3, align: 'right' },
+        { title: `turf, ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `left out, ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `treated, ${UNIT[units]}`, share: 1.3, align: 'right' },
+        { title: `treated, ${UNIT[other]}`, share: 1.3, align: 'right' },
       ],
-      rows: zones.map((zone, i) => rowOf(zone.name, zone, others[i] as number)),
-      sum: rowOf(
-        'all zones',
-        zoneSum,
-        others.reduce((sum, areaM2) => sum + areaM2, 0),
-      ),
+      rows: zones.map((zone) => rowOf(zone.name, zone)),
+      sum: rowOf('all zones', zoneSum),
     },
   };
 }
@@ -81,19 +75,15 @@ function withSigma(areaM2: number, sigmaM2: number | null, units: UnitSystem): L
 }
 
 function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
-  const other = units === 'us' ? 'metric' : 'us';
-  const others = otherAreas(
-    figures.loads.map((load) => load.areaM2),
-    other,
-  );
+  const other = otherUnits(units);
   const figuresOf = new Map(plan.ground.sectionFigures.map((entry) => [entry.sectionId, entry]));
-  const rows = figures.loads.map((load, i): LedgerRow => {
+  const rows = figures.loads.map((load): LedgerRow => {
     const own = figuresOf.get(load.section.id);
     return [
       load.section.id,
       load.section.zoneName,
       areaFigure(load.areaM2, units).text,
-      areaFigure(others[i] as number, other).text,
+      areaFigure(load.otherAreaM2, other).text,
       own === undefined ? '' : String(own.passes),
       own === undefined ? '' : lengthFigure(own.onLengthM, units).text,
       own === undefined ? '' : formatAngle(own.headingDeg),
@@ -109,10 +99,10 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
       columns: [
         { title: 'section', share: 0.8, align: 'left' },
         { title: 'zone', share: 2, align: 'left' },
-        { title: `treated ${UNIT[units]}`, share: 1, align: 'right' },
-        { title: `treated ${UNIT[other]}`, share: 1, align: 'right' },
+        { title: `treated, ${UNIT[units]}`, share: 1, align: 'right' },
+        { title: `treated, ${UNIT[other]}`, share: 1, align: 'right' },
         { title: 'passes', share: 0.8, align: 'right' },
-        { title: `walk on, ${LENGTH[units]}`, share: 1, align: 'right' },
+        { title: `spraying, ${LENGTH[units]}`, share: 1, align: 'right' },
         { title: 'lanes run', share: 0.9, align: 'right' },
         { title: 'time', share: 0.8, align: 'right' },
       ],
@@ -121,7 +111,7 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
         'all',
         '',
         areaFigure(sum(figures.loads.map((load) => load.areaM2)), units).text,
-        areaFigure(sum(others), other).text,
+        areaFigure(sum(figures.loads.map((load) => load.otherAreaM2)), other).text,
         formatNumber(passes.length, 0),
         lengthFigure(onLengthM, units).text,
         '',
@@ -131,30 +121,41 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
   };
 }
 
-function coverageSchedule({ units, plan }: SheetContext): FlowItem {
-  const { treatedM2, onceM2, twiceM2, missedM2, outsideM2 } = plan.ground.coverage;
-  const rowOf = (words: string, areaM2: number): LedgerRow => [
+function coverageSchedule({ units, plan, figures }: SheetContext): FlowItem {
+  const { onceM2, twiceM2, missedM2, outsideM2 } = plan.ground.coverage;
+  const treatedM2 = figures.zoneSum.treatedM2;
+  const measuredM2 = onceM2 + twiceM2 + missedM2;
+  // Scaled from the overlay's grid onto the printed total: the two differ by less than the last digit.
+  const shared = apportionForDisplay(
+    [onceM2, twiceM2, missedM2].map((areaM2) => (areaM2 * treatedM2) / measuredM2),
+    areaStepM2(units),
+    treatedM2,
+  );
+  const shares = apportionForDisplay(
+    [onceM2, twiceM2, missedM2].map((areaM2) => areaM2 / measuredM2),
+    0.001,
+    1,
+  );
+  const rowOf = (words: string, areaM2: number, share: number): LedgerRow => [
     words,
     areaFigure(areaM2, units).text,
-    treatedM2 > 0 ? formatPercent(areaM2 / treatedM2) : '',
+    formatPercent(share),
   ];
   return {
     kind: 'ledger',
     title: 'Ground covered',
-    note: 'measured by laying every swath over the treated ground',
+    note: `thrown outside the treated ground: ${formatArea(outsideM2, units)}, ${formatPercent(outsideM2 / treatedM2)} of it`,
+    widthShare: 0.55,
     ledger: {
       columns: [
-        { title: '', share: 3, align: 'left' },
+        { title: 'measured by laying every swath over the ground', share: 3.2, align: 'left' },
         { title: UNIT[units], share: 1, align: 'right' },
-        { title: 'of treated', share: 1, align: 'right' },
+        { title: 'share', share: 0.9, align: 'right' },
       ],
-      rows: [
-        rowOf('covered once', onceM2),
-        rowOf('covered twice or more', twiceM2),
-        rowOf('missed', missedM2),
-        rowOf('thrown outside the treated ground', outsideM2),
-      ],
-      sum: null,
+      rows: ['covered once', 'covered twice or more', 'missed'].map((words, i) =>
+        rowOf(words, shared[i] as number, shares[i] as number),
+      ),
+      sum: rowOf('all treated ground', treatedM2, 1),
     },
   };
 }

@@ -16,6 +16,8 @@ export interface ZoneFigures {
   readonly zoneId: string;
   readonly name: string;
   readonly treatedM2: number;
+  /** The same ground rounded in the other unit system, where it has to add up too. */
+  readonly otherTreatedM2: number;
   readonly leftOutM2: number;
   readonly turfM2: number;
   readonly cutOutM2: number;
@@ -28,6 +30,7 @@ export interface LoadFigures {
   readonly load: number;
   readonly section: Section;
   readonly areaM2: number;
+  readonly otherAreaM2: number;
   readonly productL: number;
   readonly carrierL: number;
   readonly dialRatio: number | null;
@@ -48,10 +51,16 @@ export function areaStepM2(units: UnitSystem): number {
   return units === 'us' ? SQUARE_FOOT_M2 : 0.1;
 }
 
+/** The system the yard is not kept in; the sheet shows both. */
+export function otherUnits(units: UnitSystem): UnitSystem {
+  return units === 'us' ? 'metric' : 'us';
+}
+
 /** Rounds a plan's figures once, in the given units, for every page alike. */
 export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
   const zones = zoneFigures(plan, units);
-  const areas = sectionAreas(plan, zones, units);
+  const areas = sectionAreas(plan, zones, units, (zone) => zone.treatedM2);
+  const otherAreas = sectionAreas(plan, zones, otherUnits(units), (zone) => zone.otherTreatedM2);
   const largestL = plan.mixes.reduce((most, mix) => Math.max(most, mix.productL), 0);
   const productUnit = volumeUnitFor(largestL, units);
   const carrierUnit = carrierUnitFor(units);
@@ -68,8 +77,9 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
     const section = sections.get(mix.sectionId);
     if (section === undefined) return [];
     const areaM2 = areas.get(section.id) ?? mix.areaM2;
+    const otherAreaM2 = otherAreas.get(section.id) ?? mix.areaM2;
     const [productL, carrierL] = [products[i] as number, carriers[i] as number];
-    return [{ load: i + 1, section, areaM2, productL, carrierL, dialRatio: mix.dialRatio }];
+    return [{ load: i + 1, section, areaM2, otherAreaM2, productL, carrierL, dialRatio: mix.dialRatio }];
   });
   return {
     zones,
@@ -86,6 +96,10 @@ function zoneFigures(plan: JobPlan, units: UnitSystem): ZoneFigures[] {
   const step = areaStepM2(units);
   const treatedIds = new Set(plan.ground.sections.map((section) => section.zoneId));
   const zones = plan.ground.resolved.zones.filter((zone) => treatedIds.has(zone.zoneId));
+  const otherTreated = shareOut(
+    zones.map((zone) => zone.treatedAreaM2),
+    areaStepM2(otherUnits(units)),
+  );
   const treated = shareOut(
     zones.map((zone) => zone.treatedAreaM2),
     step,
@@ -104,13 +118,25 @@ function zoneFigures(plan: JobPlan, units: UnitSystem): ZoneFigures[] {
   );
   return zones.map((zone, i) => {
     const treatedM2 = treated[i] as number;
+    const otherTreatedM2 = otherTreated[i] as number;
     const leftOutM2 = leftOut[i] as number;
     const cutOutM2 = cutOut[i] as number;
     const ownedByOtherM2 = owned[i] as number;
     const turfM2 = treatedM2 + leftOutM2;
     const grossM2 = turfM2 + cutOutM2 + ownedByOtherM2;
     const { zoneId, name, sigmaM2 } = zone;
-    return { zoneId, name, treatedM2, leftOutM2, turfM2, cutOutM2, ownedByOtherM2, grossM2, sigmaM2 };
+    return {
+      zoneId,
+      name,
+      treatedM2,
+      otherTreatedM2,
+      leftOutM2,
+      turfM2,
+      cutOutM2,
+      ownedByOtherM2,
+      grossM2,
+      sigmaM2,
+    };
   });
 }
 
@@ -119,6 +145,7 @@ function sumZones(zones: readonly ZoneFigures[]): Omit<ZoneFigures, 'zoneId' | '
   const stated = sigmas.filter((sigma) => sigma !== null);
   return {
     treatedM2: sum(zones.map((zone) => zone.treatedM2)),
+    otherTreatedM2: sum(zones.map((zone) => zone.otherTreatedM2)),
     leftOutM2: sum(zones.map((zone) => zone.leftOutM2)),
     turfM2: sum(zones.map((zone) => zone.turfM2)),
     cutOutM2: sum(zones.map((zone) => zone.cutOutM2)),
@@ -129,19 +156,19 @@ function sumZones(zones: readonly ZoneFigures[]): Omit<ZoneFigures, 'zoneId' | '
   };
 }
 
-/** Printed areas in the other unit system, adding up there as well. */
-export function otherAreas(areasM2: readonly number[], units: UnitSystem): number[] {
-  return shareOut(areasM2, areaStepM2(units));
-}
-
 /** Section areas that add up to their zone's printed treated area. */
-function sectionAreas(plan: JobPlan, zones: readonly ZoneFigures[], units: UnitSystem): Map<string, number> {
+function sectionAreas(
+  plan: JobPlan,
+  zones: readonly ZoneFigures[],
+  units: UnitSystem,
+  treatedOf: (zone: ZoneFigures) => number,
+): Map<string, number> {
   const areas = new Map<string, number>();
   for (const zone of zones) {
     const sections = plan.ground.sections.filter((section) => section.zoneId === zone.zoneId);
     const exactM2 = sum(sections.map((section) => section.areaM2));
     // Scaled onto the zone's printed figure, which may be one step off this zone's own rounding.
-    const scaled = sections.map((section) => (section.areaM2 * zone.treatedM2) / exactM2);
+    const scaled = sections.map((section) => (section.areaM2 * treatedOf(zone)) / exactM2);
     shareOut(scaled, areaStepM2(units)).forEach((areaM2, i) => {
       areas.set((sections[i] as Section).id, areaM2);
     });
@@ -149,11 +176,11 @@ function sectionAreas(plan: JobPlan, zones: readonly ZoneFigures[], units: UnitS
   return areas;
 }
 
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
-}
-
 /** Apportioned against their own exact sum. */
 function shareOut(values: readonly number[], step: number): number[] {
   return apportionForDisplay(values, step, sum(values));
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }

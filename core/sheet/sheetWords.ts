@@ -1,20 +1,7 @@
-import { FLUID_OUNCE_L, formatNumber, formatSignificant, GALLON_L } from '../units/index.ts';
+import { type Figure, FLUID_OUNCE_L, formatNumber, formatSignificant, GALLON_L } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
 /** '2026-05-12' as '12 May 2026', whatever follows the day; text that is no ISO date stays as it is. */
 export function dateWords(isoDate: string): string {
@@ -24,11 +11,17 @@ export function dateWords(isoDate: string): string {
 }
 
 /** The dial of a hose-end sprayer as it is marked: fl oz of product per gallon of water, or mL per litre. */
+export function dialFigure(dialRatio: number, units: UnitSystem): Figure<'fl oz/gal' | 'mL/L'> {
+  return units === 'us'
+    ? { text: formatSignificant(dialRatio * (GALLON_L / FLUID_OUNCE_L), 3), unit: 'fl oz/gal' }
+    : { text: formatSignificant(dialRatio * 1000, 3), unit: 'mL/L' };
+}
+
+/** '1.19 fl oz/gal'; empty for a tank, which has no dial. */
 export function dialWords(dialRatio: number | null, units: UnitSystem): string {
   if (dialRatio === null) return '';
-  return units === 'us'
-    ? `${formatSignificant(dialRatio * (GALLON_L / FLUID_OUNCE_L), 3)} fl oz/gal`
-    : `${formatSignificant(dialRatio * 1000, 3)} mL/L`;
+  const { text, unit } = dialFigure(dialRatio, units);
+  return `${text} ${unit}`;
 }
 
 /** '1 pass', '4 passes'. */

@@ -1,0 +1,82 @@
+import type { CutLine, Section } from '../sections/index.ts';
+import {
+  formatAngle,
+  formatArea,
+  formatLength,
+  formatTape,
+  formatTime,
+  formatVolume,
+} from '../units/index.ts';
+import { type FlagTape, findFlagTapes } from './flagTape.ts';
+import type { Ledger, LedgerRow } from './ledger.ts';
+import type { SheetContext } from './sheetContext.ts';
+import { type LoadFigures, otherUnits } from './sheetFigures.ts';
+import { dialWords } from './sheetWords.ts';
+
+/** The one line of figures at the head of a section's page. */
+export function figuresLedger({ units, applicator, figures, plan }: SheetContext, load: LoadFigures): Ledger {
+  const own = plan.ground.sectionFigures.find((entry) => entry.sectionId === load.section.id);
+  const hoseEnd = applicator.kind === 'hose-end';
+  const row: LedgerRow = [
+    String(load.load),
+    { entry: formatArea(load.areaM2, units), soft: formatArea(load.otherAreaM2, otherUnits(units)) },
+    formatVolume(load.productL, units, figures.productUnit),
+    formatVolume(load.carrierL, units, figures.carrierUnit),
+    ...(hoseEnd ? [dialWords(load.dialRatio, units)] : []),
+    own === undefined ? '' : formatAngle(own.headingDeg),
+    own === undefined ? '' : String(own.passes),
+    own === undefined ? '' : formatLength(own.onLengthM, units),
+    own === undefined ? '' : formatTime(own.timeS),
+  ];
+  return {
+    columns: [
+      { title: 'load', share: 0.6, align: 'left' },
+      { title: 'treats', share: 1.9, align: 'right' },
+      { title: hoseEnd ? 'in the bottle' : 'product', share: 1.1, align: 'right' },
+      { title: hoseEnd ? 'through the hose' : 'carrier', share: 1.15, align: 'right' },
+      ...(hoseEnd ? [{ title: 'dial', share: 1.1, align: 'right' } as const] : []),
+      { title: 'lanes run', share: 0.85, align: 'right' },
+      { title: 'passes', share: 0.7, align: 'right' },
+      { title: 'spraying', share: 1.05, align: 'right' },
+      { title: 'time', share: 0.8, align: 'right' },
+    ],
+    rows: [row],
+    sum: null,
+  };
+}
+
+/** Each cut line of the section: its neighbour, its length, and the tape distance of both ends. */
+export function flagsLedger(
+  { yard, units }: SheetContext,
+  section: Section,
+  cutLines: readonly CutLine[],
+): Ledger | null {
+  if (cutLines.length === 0) return null;
+  const rows = cutLines.flatMap((cutLine) => {
+    const neighbour = cutLine.between.find((id) => id !== section.id) ?? section.id;
+    const lengthM = Math.hypot(cutLine.to.xM - cutLine.from.xM, cutLine.to.yM - cutLine.from.yM);
+    return findFlagTapes(yard, cutLine).map(
+      (tape, i): LedgerRow => [
+        i === 0 ? `to ${neighbour}` : '',
+        i === 0 ? formatTape(lengthM, units) : '',
+        tape === undefined ? '' : formatTape(tape.alongM, units),
+        tape === undefined ? 'see the map' : cornerWords(tape, section),
+      ],
+    );
+  });
+  return {
+    columns: [
+      { title: 'line', share: 1.15, align: 'left' },
+      { title: 'long', share: 2.1, align: 'right' },
+      { title: 'flag at', share: 1.9, align: 'right' },
+      { title: 'from the', share: 2.2, align: 'left' },
+    ],
+    rows,
+    sum: null,
+  };
+}
+
+/** The outline is named where it is not the section's own zone. */
+function cornerWords({ cornerName, outline }: FlagTape, section: Section): string {
+  return outline.id === section.zoneId ? cornerName : `${cornerName}, ${outline.name}`;
+}
