@@ -45,6 +45,17 @@ export function toGrid(regions: readonly Region[]): GridPaths {
   );
 }
 
+/** A ring with its corners moved to the grid, those that fall together taken as one. */
+export function snapRing(ring: Ring): YardPoint[] {
+  const path = ringToGrid(ring);
+  return ringFromGrid(
+    path.filter((corner, i) => {
+      const next = path[(i + 1) % path.length];
+      return corner.x !== next?.x || corner.y !== next.y;
+    }),
+  );
+}
+
 /** Overlay of two sets on the grid. */
 export function overlayGrid(overlay: Overlay, subject: GridPaths, clip: GridPaths): GridPaths {
   return run(CLIP_TYPE[overlay], subject, clip, FillRule.NonZero);

@@ -14,10 +14,8 @@ import type { Ring, YardPoint } from '../spaces.ts';
 export function findCrossing(ring: Ring): YardPoint | undefined {
   const corners = ring.filter((corner, i) => !same(corner, ring[(i + 1) % ring.length] as YardPoint));
   if (corners.length < 3) return undefined;
-  const edges = corners.map((from, i) => edge(from, corners[(i + 1) % corners.length] as YardPoint, i));
-  const boxes = new Flatbush(edges.length);
-  for (const { west, south, east, north } of edges) boxes.add(west, south, east, north);
-  boxes.finish();
+  const edges = edgesOf(corners);
+  const boxes = indexOf(edges);
   for (const a of edges) {
     let place: YardPoint | undefined;
     // Each pair once. The index's own filter is used to stop at the first meeting without listing them all.
@@ -30,7 +28,8 @@ export function findCrossing(ring: Ring): YardPoint | undefined {
   return undefined;
 }
 
-interface Edge {
+/** An edge of a ring and its box, metres. */
+export interface Edge {
   readonly from: YardPoint;
   readonly to: YardPoint;
   readonly at: number;
@@ -40,27 +39,38 @@ interface Edge {
   readonly north: number;
 }
 
-function edge(from: YardPoint, to: YardPoint, at: number): Edge {
-  return {
-    from,
-    to,
-    at,
-    west: Math.min(from.xM, to.xM),
-    east: Math.max(from.xM, to.xM),
-    south: Math.min(from.yM, to.yM),
-    north: Math.max(from.yM, to.yM),
-  };
+/** The edges of a ring, its closing edge last. */
+export function edgesOf(ring: Ring): Edge[] {
+  return ring.map((from, at) => {
+    const to = ring[(at + 1) % ring.length] as YardPoint;
+    return {
+      from,
+      to,
+      at,
+      west: Math.min(from.xM, to.xM),
+      east: Math.max(from.xM, to.xM),
+      south: Math.min(from.yM, to.yM),
+      north: Math.max(from.yM, to.yM),
+    };
+  });
 }
 
-function meeting(a: Edge, b: Edge, count: number): YardPoint | undefined {
-  if ((a.at + 1) % count === b.at) return foldsBack(a, b);
-  if ((b.at + 1) % count === a.at) return foldsBack(b, a);
+/** An index of edges by their boxes. */
+export function indexOf(edges: readonly Edge[]): Flatbush {
+  const boxes = new Flatbush(edges.length);
+  for (const { west, south, east, north } of edges) boxes.add(west, south, east, north);
+  boxes.finish();
+  return boxes;
+}
+
+/** Where two edges meet, ends included; undefined when they do not. */
+export function edgesMeet(a: Edge, b: Edge): YardPoint | undefined {
   const fromSide = side(a, b.from);
   const toSide = side(a, b.to);
-  if (fromSide * toSide > 0) return undefined;
+  if (sameSide(fromSide, toSide)) return undefined;
   const backFrom = side(b, a.from);
   const backTo = side(b, a.to);
-  if (backFrom * backTo > 0) return undefined;
+  if (sameSide(backFrom, backTo)) return undefined;
   if (fromSide === 0 && toSide === 0) {
     return [b.from, b.to, a.from, a.to].find((point) => within(a, point) && within(b, point));
   }
@@ -71,11 +81,22 @@ function meeting(a: Edge, b: Edge, count: number): YardPoint | undefined {
   };
 }
 
+function meeting(a: Edge, b: Edge, count: number): YardPoint | undefined {
+  if ((a.at + 1) % count === b.at) return foldsBack(a, b);
+  if ((b.at + 1) % count === a.at) return foldsBack(b, a);
+  return edgesMeet(a, b);
+}
+
 /** Edge b follows a: they share a corner, and only running straight back over a is a meeting. */
 function foldsBack(a: Edge, b: Edge): YardPoint | undefined {
   if (side(a, b.to) !== 0) return undefined;
   const along = (a.to.xM - a.from.xM) * (b.to.xM - b.from.xM) + (a.to.yM - a.from.yM) * (b.to.yM - b.from.yM);
   return along < 0 ? a.to : undefined;
+}
+
+/** By sign, not by product: the product of two tiny values would underflow to nought. */
+function sameSide(a: number, b: number): boolean {
+  return (a > 0 && b > 0) || (a < 0 && b < 0);
 }
 
 function side(line: Edge, point: YardPoint): number {

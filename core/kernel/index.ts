@@ -5,11 +5,12 @@
  * Out of scope: what a region means, and mending what a person drew.
  */
 export { checkRing } from './checkRing.ts';
-export { GRID_M } from './clipper.ts';
+export { GRID_M, snapRing } from './clipper.ts';
 export { coveredTwice } from './coveredTwice.ts';
 export { findCrossing } from './crossing.ts';
 export { clipHalfPlane } from './halfPlane.ts';
 export { interiorPoint, regionContains } from './inside.ts';
+export { RegionIndex } from './RegionIndex.ts';
 export {
   orientRegion,
   type RingBounds,

@@ -3,16 +3,22 @@ import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import type { Outline } from '../yard.ts';
 
+/** Outlines do not change, so one that was found sound stays so; while one is dragged the others are not asked again. */
+const sound = new WeakSet<Outline>();
+
 /**
  * Whether every ring of an outline can stand for ground.
  *
  * Problems: those of `checkRing`, all rings' together, each naming the outline
  */
 export function checkOutline(outline: Outline): Result<Outline> {
+  if (sound.has(outline)) return ok(outline);
   const problems = [outline.outer, ...outline.holes].flatMap((ring): readonly Problem[] => {
     const checked = checkRing(ring, outline.id, outline.name);
     return checked.ok ? [] : checked.problems;
   });
   const [first, ...more] = problems;
-  return first === undefined ? ok(outline) : { ok: false, problems: [first, ...more] };
+  if (first !== undefined) return { ok: false, problems: [first, ...more] };
+  sound.add(outline);
+  return ok(outline);
 }

@@ -1,0 +1,35 @@
+import { orientRegion, type RingBounds, ringBounds, snapRing, subtractRegions } from '../kernel/index.ts';
+import type { Region, Ring } from '../spaces.ts';
+import type { Outline } from '../yard.ts';
+
+/** An outline made ready for overlays: on the kernel grid, its rings running the right way, its box known. */
+export interface Shape {
+  readonly outline: Outline;
+  /** One region, or what its holes leave when they reach its edge. */
+  readonly regions: readonly Region[];
+  readonly bounds: RingBounds;
+}
+
+/**
+ * @param outline checked by `checkOutline`
+ */
+export function shapeOf(outline: Outline): Shape {
+  // On the grid from the start, so that a zone's area is the same number whether or not an overlay was needed.
+  const whole = ringRegion(outline.outer);
+  const regions =
+    outline.holes.length === 0 ? [whole] : subtractRegions([whole], outline.holes.map(ringRegion));
+  return { outline, regions, bounds: ringBounds(whole.outer) };
+}
+
+function ringRegion(ring: Ring): Region {
+  return orientRegion({ outer: snapRing(ring), holes: [] });
+}
+
+/** The shapes whose boxes meet a zone's box. */
+export function near(zone: Shape, shapes: readonly Shape[]): readonly Shape[] {
+  return shapes.filter((shape) => shape !== zone && boxesMeet(zone.bounds, shape.bounds));
+}
+
+export function boxesMeet(a: RingBounds, b: RingBounds): boolean {
+  return a.minXM <= b.maxXM && b.minXM <= a.maxXM && a.minYM <= b.maxYM && b.minYM <= a.maxYM;
+}
