@@ -31,7 +31,9 @@ export function measureCoverage(
   const outside = subtractRegions(reached, treated);
   const treatedM2 = regionsAreaM2(treated);
   const missedM2 = regionsAreaM2(missed);
-  const twiceM2 = regionsAreaM2(intersectRegions(coveredTwice(swaths), treated));
+  const deep = coveredTwice(swaths);
+  // Deep ground less its part outside, which is small: far quicker than overlaying it on the ground itself.
+  const twiceM2 = regionsAreaM2(deep) - regionsAreaM2(intersectRegions(deep, outside));
   const onceM2 = treatedM2 - missedM2 - twiceM2;
   return { treatedM2, onceM2, twiceM2, missedM2, outsideM2: regionsAreaM2(outside), missed, outside };
 }

@@ -1,5 +1,6 @@
 import type { YardPoint } from '../spaces.ts';
 import type { Pass } from './pass.ts';
+import { apartM, bestOnRing, ringFrom } from './ringEntry.ts';
 
 /** A pass before it has a place in the order. A perimeter is a ring, its last point not its first. */
 export interface Walk {
@@ -41,10 +42,6 @@ export function orderPasses(walks: readonly Walk[], startAt: YardPoint | null): 
     if (!turned && !moved && !entered) break;
   }
   return legs.map(({ walk, enter }) => ({ kind: walk.kind, line: lineFrom(walk, enter) }));
-}
-
-function apartM(a: YardPoint | null | undefined, b: YardPoint | null | undefined): number {
-  return a == null || b == null ? 0 : Math.hypot(a.xM - b.xM, a.yM - b.yM);
 }
 
 function isRing(walk: Walk): boolean {
@@ -166,44 +163,8 @@ function enterRings(legs: Leg[], startAt: YardPoint | null): boolean {
   return isBetter;
 }
 
-/** Of a ring's corners and the feet of both points on its edges, the one with the shortest way between them. */
-function bestOnRing(ring: readonly YardPoint[], from: YardPoint, to: YardPoint): YardPoint {
-  let best = ring[0] as YardPoint;
-  let bestM = Infinity;
-  ring.forEach((a, i) => {
-    const b = ring[(i + 1) % ring.length] as YardPoint;
-    for (const at of from === to ? [a, footOn(a, b, from)] : [a, footOn(a, b, from), footOn(a, b, to)]) {
-      const wayM = apartM(from, at) + apartM(at, to);
-      if (wayM >= bestM - GAIN_M) continue;
-      bestM = wayM;
-      best = at;
-    }
-  });
-  return best;
-}
-
-function footOn(a: YardPoint, b: YardPoint, p: YardPoint): YardPoint {
-  const x = b.xM - a.xM;
-  const y = b.yM - a.yM;
-  const part = ((p.xM - a.xM) * x + (p.yM - a.yM) * y) / (x * x + y * y || 1);
-  if (part <= 0) return a;
-  if (part >= 1) return b;
-  return { xM: a.xM + x * part, yM: a.yM + y * part };
-}
-
 /** The walk's points from where it is entered. */
 function lineFrom(walk: Walk, enter: YardPoint): YardPoint[] {
-  const { line } = walk;
-  if (!isRing(walk)) return enter === line[0] ? [...line] : line.toReversed();
-  let place = 0;
-  let nearM = Infinity;
-  line.forEach((a, i) => {
-    const offM = apartM(enter, footOn(a, line[(i + 1) % line.length] as YardPoint, enter));
-    if (offM >= nearM) return;
-    nearM = offM;
-    place = i;
-  });
-  const after = [...line.slice(place + 1), ...line.slice(0, place + 1)];
-  const inner = after.filter((point) => apartM(point, enter) > GAIN_M);
-  return [enter, ...inner, enter];
+  if (isRing(walk)) return ringFrom(walk.line, enter);
+  return enter === walk.line[0] ? [...walk.line] : walk.line.toReversed();
 }

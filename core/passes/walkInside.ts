@@ -1,15 +1,12 @@
 import { regionContains } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
+import { type Edge, edgeGrid } from './edgeGrid.ts';
+import { apartM } from './ringEntry.ts';
 
 /** Ground that may be walked on, prepared once for many questions. */
 export interface Walkable {
   /** Length of the shortest way on the ground; straight across when no way joins the two. */
   readonly wayM: (from: YardPoint, to: YardPoint) => number;
-}
-
-interface Edge {
-  readonly a: YardPoint;
-  readonly b: YardPoint;
 }
 
 /** A way may touch an edge, and run this far over it. */
@@ -32,7 +29,7 @@ export function makeWalkable(regions: readonly Region[]): Walkable {
     ring.map((a, i) => ({ a, b: ring[(i + 1) % ring.length] as YardPoint })),
   );
   const bends = rings.flatMap((ring) => ring.filter((_, i) => isReflex(ring, i)));
-  const grid = gridOf(edges);
+  const grid = edgeGrid(edges);
   const seen = new Map<number, boolean>();
   const isFree = (a: YardPoint, b: YardPoint): boolean => {
     const near = grid(a, b);
@@ -95,10 +92,6 @@ function search(
   }
 }
 
-function apartM(a: YardPoint, b: YardPoint): number {
-  return Math.hypot(a.xM - b.xM, a.yM - b.yM);
-}
-
 function isReflex(ring: readonly YardPoint[], place: number): boolean {
   const before = ring.at(place - 1) as YardPoint;
   const here = ring[place] as YardPoint;
@@ -148,42 +141,4 @@ function parts(p: YardPoint, q: YardPoint, a: YardPoint, b: YardPoint): boolean 
   const offA = x * (a.yM - p.yM) - y * (a.xM - p.xM);
   const offB = x * (b.yM - p.yM) - y * (b.xM - p.xM);
   return (offA > TOUCH_M && offB < -TOUCH_M) || (offA < -TOUCH_M && offB > TOUCH_M);
-}
-
-/** Edges sorted into square cells; gives those in the cells that the box of a line meets, column by column. */
-function gridOf(edges: readonly Edge[]): (a: YardPoint, b: YardPoint) => Edge[] {
-  const xs = edges.map((edge) => edge.a.xM);
-  const ys = edges.map((edge) => edge.a.yM);
-  const westM = Math.min(...xs);
-  const southM = Math.min(...ys);
-  const side = Math.max(1, Math.min(128, Math.ceil(Math.sqrt(edges.length))));
-  const cellM = Math.max(Math.max(...xs) - westM, Math.max(...ys) - southM, 1e-3) / side;
-  const cells = new Map<number, Edge[]>();
-  const cellsOf = (a: YardPoint, b: YardPoint, visit: (cell: number) => void): void => {
-    const [left, right] = a.xM <= b.xM ? [a, b] : [b, a];
-    const slope = (right.yM - left.yM) / (right.xM - left.xM || 1);
-    const first = Math.floor((left.xM - westM) / cellM);
-    const last = Math.floor((right.xM - westM) / cellM);
-    for (let column = first; column <= last; column++) {
-      const enterM = column === first ? left.yM : left.yM + (westM + column * cellM - left.xM) * slope;
-      const leaveM = column === last ? right.yM : left.yM + (westM + (column + 1) * cellM - left.xM) * slope;
-      const low = Math.floor((Math.min(enterM, leaveM) - southM - TOUCH_M) / cellM);
-      const high = Math.floor((Math.max(enterM, leaveM) - southM + TOUCH_M) / cellM);
-      for (let row = low; row <= high; row++) visit(column * 1000 + row);
-    }
-  };
-  for (const edge of edges) {
-    cellsOf(edge.a, edge.b, (cell) => {
-      const list = cells.get(cell);
-      if (list === undefined) cells.set(cell, [edge]);
-      else list.push(edge);
-    });
-  }
-  return (a, b) => {
-    const found = new Set<Edge>();
-    cellsOf(a, b, (cell) => {
-      for (const edge of cells.get(cell) ?? []) found.add(edge);
-    });
-    return [...found];
-  };
 }

@@ -1,17 +1,10 @@
-import {
-  bearingDegOf,
-  laneHeadings,
-  makeWalkable,
-  measureCoverage,
-  type Pass,
-  planPasses,
-} from '../passes/index.ts';
+import { bearingDegOf, laneHeadings, measureCoverage } from '../passes/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import { type CutLine, planSections, type Section } from '../sections/index.ts';
-import type { YardPoint } from '../spaces.ts';
 import type { ResolvedYard, ResolvedZone } from '../zones/index.ts';
 import type { GroundPlan, PlanRequest, SectionFigures } from './plan.ts';
+import { walkSections } from './walkSections.ts';
 import { zoneLetter } from './zoneLetter.ts';
 
 /** How a long plan is watched and stopped. Both are called between steps, never within one. */
@@ -47,7 +40,9 @@ export function planGround(
   const cut = cutZones(resolved, request, isCancelled, onProgress);
   if (!cut.ok) return cut;
   const { sections, cutLines } = cut.value;
-  const walked = walkSections(resolved, sections, request, isCancelled, onProgress);
+  const walked = walkSections(resolved, sections, request, isCancelled, (part) =>
+    onProgress(SECTIONS_DONE + (PASSES_DONE - SECTIONS_DONE) * part),
+  );
   if (walked === undefined) return trouble(cancelled(resolved));
   const { passes, sectionFigures } = walked;
   const treated = resolved.zones.flatMap((zone) => zone.treated);
@@ -128,50 +123,6 @@ function cutZones(
 function bestHeadingDeg(zone: ResolvedZone, swathM: number): number | null {
   const [rad] = laneHeadings(zone.treated, swathM, 1);
   return rad === undefined ? null : bearingDegOf(rad);
-}
-
-function walkSections(
-  resolved: ResolvedYard,
-  sections: readonly Section[],
-  { swathM, headingDeg, paceMPerS }: PlanRequest,
-  isCancelled: () => boolean,
-  onProgress: (fraction: number) => void,
-): { passes: Pass[]; sectionFigures: SectionFigures[] } | undefined {
-  const walkables = new Map(resolved.zones.map((zone) => [zone.zoneId, makeWalkable(zone.turf)]));
-  const passes: Pass[] = [];
-  const sectionFigures: SectionFigures[] = [];
-  let zoneId: string | undefined;
-  for (const [place, section] of sections.entries()) {
-    if (isCancelled()) return undefined;
-    const startAt = passes.at(-1)?.line.at(-1) ?? null;
-    const planned = planPasses(section, { swathM, headingDeg, startAt });
-    let here = startAt;
-    let offLengthM = 0;
-    for (const pass of planned.passes) {
-      // From one zone to another the ground between is not known: straight across.
-      const walkable = zoneId === section.zoneId ? walkables.get(zoneId) : undefined;
-      offLengthM += here === null ? 0 : wayM(here, pass.line[0] as YardPoint, walkable);
-      here = pass.line.at(-1) as YardPoint;
-      zoneId = section.zoneId;
-    }
-    passes.push(...planned.passes.map((pass) => ({ ...pass, order: passes.length + pass.order })));
-    const onLengthM = sum(planned.passes.map((pass) => pass.lengthM));
-    sectionFigures.push({
-      sectionId: section.id,
-      areaM2: section.areaM2,
-      passes: planned.passes.length,
-      onLengthM,
-      offLengthM,
-      timeS: (onLengthM + offLengthM) / paceMPerS,
-      headingDeg: planned.headingDeg,
-    });
-    onProgress(SECTIONS_DONE + ((PASSES_DONE - SECTIONS_DONE) * (place + 1)) / sections.length);
-  }
-  return { passes, sectionFigures };
-}
-
-function wayM(from: YardPoint, to: YardPoint, walkable: ReturnType<typeof makeWalkable> | undefined): number {
-  return walkable === undefined ? Math.hypot(to.xM - from.xM, to.yM - from.yM) : walkable.wayM(from, to);
 }
 
 /** A section no pass fits in is wholly missed: said once a zone, with what to do about it. */

@@ -1,6 +1,6 @@
 import { type Chord, findChords } from './chords.ts';
 import type { CutDirection } from './cutDirections.ts';
-import { type Facing, faceAlong, levelForAreaM, stepForAreaM } from './facing.ts';
+import { type Facing, levelForAreaM, stepForAreaM } from './facing.ts';
 import { splitRegion } from './splitRegion.ts';
 import { regionAreaM2 } from '../kernel/index.ts';
 
@@ -132,18 +132,14 @@ function levelsWithin(
 function costOf(facing: Facing, direction: CutDirection, levelM: number, chords: readonly Chord[]): number {
   let lengthM = 0;
   for (const { start, end } of chords) lengthM += end.vM - start.vM;
-  const necks = facing.corners.filter((corner) => {
+  let necks = 0;
+  for (const corner of facing.corners) {
     const apartM = Math.abs(corner.uM - levelM);
-    if (!corner.reflex || apartM >= NECK_M) return false;
-    return chords.some(({ start, end }) => corner.vM > start.vM + apartM && corner.vM < end.vM - apartM);
-  }).length;
+    if (apartM >= NECK_M || !corner.reflex) continue;
+    const isOver = chords.some(
+      ({ start, end }) => corner.vM > start.vM + apartM && corner.vM < end.vM - apartM,
+    );
+    if (isOver) necks++;
+  }
   return lengthM * (direction.aligned ? 1 : OFF_LANES_FACTOR) + necks * lengthM * 0.5;
-}
-
-/** A region facing each way, made once. */
-export function faceAll(
-  region: CutProposal['facing']['region'],
-  directions: readonly CutDirection[],
-): { facing: Facing; direction: CutDirection }[] {
-  return directions.map((direction) => ({ facing: faceAlong(region, direction.normal), direction }));
 }

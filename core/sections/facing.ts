@@ -25,53 +25,51 @@ export interface Facing {
   readonly corners: readonly Corner[];
   /** Every distinct corner level, rising. */
   readonly levelsM: readonly number[];
-  readonly areaM2: number;
 }
 
 /** Corners nearer than this to a cut lie on it, and count as below: one rule, so both sides agree. */
 export const ON_CUT_M = 1e-9;
 
+/** A region's corners before it is turned: what does not depend on the direction, worked out once. */
+export interface Unturned {
+  readonly region: Region;
+  readonly rings: readonly (readonly { readonly at: YardPoint; readonly reflex: boolean }[])[];
+}
+
+/** Prepares a region to be faced along many directions. */
+export function cornersOf(region: Region): Unturned {
+  const rings = [region.outer, ...region.holes].map((ring) =>
+    ring.map((at, place) => ({ at, reflex: isReflex(ring, place) })),
+  );
+  return { region, rings };
+}
+
 /**
  * Turns a region to face along `normal` (a unit vector). Distances are taken from its first corner, so that a
  * yard far from the origin loses no digits.
  */
-export function faceAlong(region: Region, normal: Direction): Facing {
+export function faceAlong({ region, rings }: Unturned, normal: Direction): Facing {
   const origin = region.outer[0] ?? { xM: 0, yM: 0 };
   const corners: Corner[] = [];
-  [region.outer, ...region.holes].forEach((ring, ringIndex) => {
-    addRing(corners, ring, ringIndex, origin, normal);
+  rings.forEach((ring, ringIndex) => {
+    let last: Corner | undefined;
+    const start = corners.length;
+    for (const { at, reflex } of ring) {
+      const x = at.xM - origin.xM;
+      const y = at.yM - origin.yM;
+      const uM = x * normal.x + y * normal.y;
+      const vM = y * normal.x - x * normal.y;
+      // `next` is set just below, for the last corner once the ring is whole.
+      const corner = { at, index: corners.length, ring: ringIndex, uM, vM, reflex } as Corner;
+      if (last !== undefined) last.next = corner;
+      last = corner;
+      corners.push(corner);
+    }
+    if (last !== undefined) last.next = corners[start] as Corner;
   });
-  const levelsM = [...new Set(corners.map((corner) => corner.uM))].sort((a, b) => a - b);
-  const facing = { normal, region, corners, levelsM, areaM2: 0 };
-  return { ...facing, areaM2: areaBelowM2(facing, levelsM.at(-1) ?? 0) };
-}
-
-function addRing(
-  corners: Corner[],
-  ring: Ring,
-  ringIndex: number,
-  origin: YardPoint,
-  normal: Direction,
-): void {
-  let first: Corner | undefined;
-  let last: Corner | undefined;
-  ring.forEach((at, place) => {
-    const x = at.xM - origin.xM;
-    const y = at.yM - origin.yM;
-    const corner = {
-      at,
-      index: corners.length,
-      ring: ringIndex,
-      uM: x * normal.x + y * normal.y,
-      vM: y * normal.x - x * normal.y,
-      reflex: isReflex(ring, place),
-    } as Corner;
-    if (last !== undefined) last.next = corner;
-    first ??= corner;
-    last = corner;
-    corners.push(corner);
-  });
-  if (last !== undefined && first !== undefined) last.next = first;
+  const sorted = Float64Array.from(corners, (corner) => corner.uM).sort();
+  const levelsM = Array.from(sorted).filter((levelM, i) => i === 0 || levelM !== sorted[i - 1]);
+  return { normal, region, corners, levelsM };
 }
 
 function isReflex(ring: Ring, place: number): boolean {

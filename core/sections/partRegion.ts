@@ -1,7 +1,8 @@
 import { regionAreaM2 } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
-import { cutDirections } from './cutDirections.ts';
-import { type CutProposal, type CutTarget, chordCuts, faceAll, wholeLineCuts } from './cutProposals.ts';
+import { type CutDirection, cutDirections } from './cutDirections.ts';
+import { type CutProposal, type CutTarget, chordCuts, wholeLineCuts } from './cutProposals.ts';
+import { cornersOf, type Facing, faceAlong } from './facing.ts';
 import { splitRegion } from './splitRegion.ts';
 
 /** Ground still to be cut: `loads` sections of `unitM2`, and one smaller one of `restM2` when that is not 0. */
@@ -22,6 +23,8 @@ export interface Parting {
 const MOST_PARTINGS = 8;
 /** Above this many loads only near-even partings and single loads are tried. */
 const MANY_LOADS = 8;
+/** With so many whole lines that do, single chords hardly ever give a shorter cut, and are not looked for. */
+const ENOUGH_PARTINGS = 3;
 const FAN = 12;
 const WIDE_FAN = 48;
 /** How far off, relative to the share, a part's area may be before the cut is thrown away. */
@@ -29,7 +32,7 @@ const AREA_SLACK = 1e-9;
 
 /**
  * The best ways to part a share into two connected shares by one straight cut, shortest first. Whole lines are
- * tried first; single chords when those give nothing, or nothing short.
+ * tried first; single chords when those give little to choose from.
  */
 export function partRegion(share: Share, laneRad: number): Parting[] {
   const wholeM2 = regionAreaM2(share.region);
@@ -37,10 +40,8 @@ export function partRegion(share: Share, laneRad: number): Parting[] {
   const faced = faceAll(share.region, cutDirections(share.region, laneRad, FAN));
   const whole = faced.flatMap(({ facing, direction }) => wholeLineCuts(facing, direction, targets));
   const partings = realise(whole, targets, wholeM2);
-  // A square of the smaller part's size has this side: a cut much longer than that may have a shorter rival.
-  const fairM = Math.sqrt(wholeM2 / Math.max(1, share.loads));
+  if (partings.length >= ENOUGH_PARTINGS) return partings;
   const bestM = partings[0]?.costM ?? Infinity;
-  if (partings.length === MOST_PARTINGS && bestM <= fairM) return partings;
   const chords = faced.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, 1.5 * bestM));
   const both = realise([...whole, ...chords], targets, wholeM2);
   if (both.length > 0) return both;
@@ -50,6 +51,15 @@ export function partRegion(share: Share, laneRad: number): Parting[] {
     targets,
     wholeM2,
   );
+}
+
+/** The region facing along every direction, its corners prepared once. */
+function faceAll(
+  region: Region,
+  directions: readonly CutDirection[],
+): { facing: Facing; direction: CutDirection }[] {
+  const corners = cornersOf(region);
+  return directions.map((direction) => ({ facing: faceAlong(corners, direction.normal), direction }));
 }
 
 interface Divide extends CutTarget {
