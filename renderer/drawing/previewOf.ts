@@ -1,5 +1,5 @@
 import { applyEdit, makeEdit, putRow } from '../../core/edits/index.ts';
-import { checkRing, findCrossing, regionAreaM2 } from '../../core/kernel/index.ts';
+import { checkRing, findCrossing, regionAreaM2, signedAreaM2 } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { OutlineKind, Yard } from '../../core/yard.ts';
 import type {
@@ -107,10 +107,19 @@ function tracePreview(state: TraceState, context: DrawingContext): Preview {
     closing: first && end && shape.length >= 3 ? [end, first] : [],
     broken: crossing ? [corners] : [],
     crossing,
-    dimensions: shape.slice(1).map((to, i) => dimension(shape[i] ?? to, to)),
+    dimensions: outsideDimensions(shape),
     areaM2: shape.length >= 3 && findCrossing(shape) === undefined ? areaM2Of([shape]) : null,
     aim,
   };
+}
+
+/** Lengths are written on the right of their edge: outside a shape that runs counter-clockwise, so others are turned. */
+function outsideDimensions(shape: Ring): readonly Dimension[] {
+  const clockwise = shape.length >= 3 && signedAreaM2(shape) < 0;
+  return shape.slice(1).map((to, i) => {
+    const from = shape[i] ?? to;
+    return clockwise ? dimension(to, from) : dimension(from, to);
+  });
 }
 
 function reshapePreview(state: ReshapeState, context: DrawingContext): Preview {

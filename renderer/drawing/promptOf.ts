@@ -25,15 +25,15 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
   switch (state.kind) {
     case 'select': {
       const mark = yard.marks.find(({ id }) => id === state.mark?.id);
-      const text = mark ? `Drag ${mark.name}, or move it with the arrow keys` : 'Click an outline or a mark';
-      return { ...common, text: text + asideWords(state.setAside), typedLabel: null };
+      const text = mark ? `Drag ${mark.name} or use the arrow keys` : 'Click an outline or a mark';
+      return { ...common, text, typedLabel: null };
     }
     case 'trace':
       return { ...common, ...tracePrompt(state), snapped: snapWords(state.aim?.words) };
     case 'place-mark':
       return {
         ...common,
-        text: `Click where the ${MARK_WORDS[state.markKind]} is, or type east, north:`,
+        text: `Click the ${MARK_WORDS[state.markKind]}, or type east, north:`,
         typedLabel: 'East, north',
         snapped: snapWords(state.aim?.words),
       };
@@ -51,11 +51,15 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
 function tracePrompt(state: TraceState): Pick<Prompt, 'text' | 'typedLabel'> {
   const word = OUTLINE_WORDS[state.outlineKind];
   if (state.corners.length === 0) {
-    const text = `Click the first corner of the ${word}, or type east, north`;
-    return { text: `${text}${asideWords(state.setAside)}:`, typedLabel: 'East, north' };
+    if (state.setAside !== null)
+      return { text: `Click a corner, or${asideWords(state.setAside)}`, typedLabel: null };
+    return { text: `Click a corner of the ${word}, or type east, north:`, typedLabel: 'East, north' };
   }
-  const closing = state.corners.length >= 3 ? '; Enter closes' : '';
-  return { text: `Next corner${closing}; or type its length, angle:`, typedLabel: 'Length and angle' };
+  const text =
+    state.corners.length >= 3
+      ? 'Next corner, Enter to close, or length, angle:'
+      : 'Next corner, or length, angle:';
+  return { text, typedLabel: 'Length and angle' };
 }
 
 function reshapePrompt(
@@ -66,22 +70,22 @@ function reshapePrompt(
   const outline = yard.outlines.find(({ id }) => id === state.outlineId);
   if (outline === undefined) return { text: 'Click an outline or a mark', typedLabel: null };
   if (state.draft !== null && !state.held && state.problem !== null) {
-    return { text: 'Drag a corner to mend the crossing; Escape puts it back', typedLabel: null };
+    return { text: 'Drag a corner to mend it; Escape puts it back', typedLabel: null };
   }
   if (state.chosen === null) {
-    return { text: `Drag a corner of ${outline.name}, or type a move:`, typedLabel: 'Length and bearing' };
+    return { text: `Drag a corner, or move all by length, bearing:`, typedLabel: 'Length and bearing' };
   }
   const ring = (state.draft?.rings ?? ringsOf(outline))[state.chosen.ring] ?? [];
   const corner = ring[state.chosen.at];
   const before = cornerBefore(ring, state.chosen.at);
   const lengthM = corner && before ? distanceM(before, corner) : 0;
-  const which = `Corner ${state.chosen.at + 1}, ${formatLength(lengthM, units)} from the last`;
-  return { text: `${which}; drag it, Delete it, or type its length:`, typedLabel: 'Length and angle' };
+  const which = `Corner ${state.chosen.at + 1} of ${ring.length}, ${formatLength(lengthM, units)} from the last;`;
+  return { text: `${which} or type:`, typedLabel: 'Length and angle' };
 }
 
 function asideWords(setAside: SetAside | null): string {
   if (setAside === null) return '';
-  return ` (Backspace takes up the open ${OUTLINE_WORDS[setAside.outlineKind]})`;
+  return ` Backspace takes up the open ${OUTLINE_WORDS[setAside.outlineKind]}`;
 }
 
 function snapWords(words: string | undefined): string {

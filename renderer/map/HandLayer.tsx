@@ -10,6 +10,8 @@ import { readableDeg } from './readableDeg.ts';
 /** An edge shorter than this on the screen has no room for its length or for a middle handle. */
 const SHORT_EDGE_PX = 40;
 
+const AREA_TEXT_PX = 22;
+
 interface HandLayerProps {
   readonly preview: Preview;
   readonly lens: Lens;
@@ -49,7 +51,7 @@ export function HandLayer({ preview, lens, sight, units }: HandLayerProps) {
         />
       )}
       {crossing && <CrossingMark at={lens.toLayer(crossing)} />}
-      {aim && <Crosshair at={lens.toLayer(aim.at)} snapped={aim.to !== 'nothing'} />}
+      {aim && <Crosshair at={lens.toLayer(aim.at)} words={aim.words} />}
     </g>
   );
 }
@@ -171,7 +173,7 @@ interface AreaTextProps {
 }
 
 function AreaText({ corners, areaM2, lens, units }: AreaTextProps) {
-  const { x, y } = lens.toLayer(insidePlace({ outer: corners, holes: [] }));
+  const { x, y } = lens.toLayer(insidePlace({ outer: corners, holes: [] }, AREA_TEXT_PX * lens.metresPerPx));
   return (
     <text x={x} y={y} className="area-in-hand" textAnchor="middle" dominantBaseline="central">
       {formatArea(areaM2, units)}
@@ -179,11 +181,17 @@ function AreaText({ corners, areaM2, lens, units }: AreaTextProps) {
   );
 }
 
-function Crosshair({ at, snapped }: { readonly at: Xy; readonly snapped: boolean }) {
+/** What it snapped to stands beside it, where the eye is. */
+function Crosshair({ at, words }: { readonly at: Xy; readonly words: string }) {
   return (
     <g transform={`translate(${at.x.toFixed(2)} ${at.y.toFixed(2)})`} className="crosshair">
       <path d="M-16 0H-4M4 0H16M0 -16V-4M0 4V16" />
-      {snapped && <circle r="8" />}
+      {words !== '' && <circle r="8" />}
+      {words !== '' && (
+        <text x="14" y="-14" className="snap-words">
+          {words}
+        </text>
+      )}
     </g>
   );
 }

@@ -13,6 +13,8 @@ import type { Lens } from './lens.ts';
 const NUMBERS_FROM_PX = 18;
 const ARROWS_FROM_PX = 8;
 
+const SECTION_LETTER_PX = 30;
+
 interface PlanLayerProps {
   readonly plan: GroundPlan;
   readonly lens: Lens;
@@ -72,8 +74,8 @@ function SectionLetters({
   lens: Lens;
   selection: Selection;
 }) {
-  const place = insidePlace(section.region);
-  if (!fits(section.region, place, lens, section.id.length * 18, 30)) return null;
+  const place = insidePlace(section.region, SECTION_LETTER_PX * lens.metresPerPx);
+  if (!fits(section.region, place, lens, section.id.length * 18, SECTION_LETTER_PX)) return null;
   const { x, y } = lens.toLayer(place);
   const className = isSelected(section, selection) ? 'section-id selected' : 'section-id';
   return (

@@ -53,7 +53,7 @@ export function outlinePlaces(
   const high = (box.maxYM - box.minYM) / lens.metresPerPx;
   if (Math.max(wide, high) < LEAST_SHAPE_PX) return [];
   const ground = zone === undefined ? outline : (largest(zone.treated) ?? outline);
-  const middle = insidePlace(ground);
+  const middle = insidePlace(ground, heightPx * lens.metresPerPx);
   const inside = fits(ground, middle, lens, widthPx, heightPx) ? [lens.toLayer(middle)] : [];
   // A zone's name outside it would name its neighbour.
   if (outline.kind === 'zone') return inside;
@@ -64,50 +64,58 @@ export function outlinePlaces(
   return [...inside, { x: under.x, y: under.y + off }, { x: over.x, y: over.y - off }];
 }
 
-const insides = new WeakMap<Ring, YardPoint>();
+const insides = new WeakMap<Ring, { readonly heightM: number; readonly place: YardPoint }>();
 
-/** A place inside a region with room for words; worked out once for a shape. */
-export function insidePlace(region: Region): YardPoint {
+/** A place inside a region with room for words of a height; worked out once for a shape and a zoom. */
+export function insidePlace(region: Region, heightM: number): YardPoint {
   const known = insides.get(region.outer);
-  if (known !== undefined) return known;
-  const place = widestPlace(region);
-  insides.set(region.outer, place);
+  if (known !== undefined && known.heightM === heightM) return known.place;
+  const place = widestPlace(region, heightM / 2);
+  insides.set(region.outer, { heightM, place });
   return place;
 }
 
 /** Rows looked at, and how much nearer to the middle row counts against being wide. */
 const ROWS = 17;
-const OFF_MIDDLE = 0.35;
+const OFF_MIDDLE = 0.5;
 
 /**
- * The middle of the widest stretch that is inside on three neighbouring rows, rows near the middle preferred.
- * Words are wide and low, so this suits them better than the point furthest from every edge, and it is cheap
- * enough to be asked again on every frame of a drag: (rows × corners).
+ * The middle of the widest stretch that is inside at the head, the middle and the foot of the words, rows near
+ * the middle preferred. Words are wide and low, so this suits them better than the point furthest from every
+ * edge, and it is cheap enough to be asked again on every frame of a drag (rows × corners).
  */
-function widestPlace(region: Region): YardPoint {
+function widestPlace(region: Region, halfHeightM: number): YardPoint {
   const box = ringBounds(region.outer);
   const stepM = (box.maxYM - box.minYM) / (ROWS + 1);
-  const rows = Array.from({ length: ROWS + 2 }, (_, i) => stretches(region, box.minYM + i * stepM));
   let best = { xM: (box.minXM + box.maxXM) / 2, yM: (box.minYM + box.maxYM) / 2 };
   let bestScore = 0;
   for (let row = 1; row <= ROWS; row += 1) {
-    for (const { leftM, rightM } of rows[row] ?? []) {
-      const middleM = (leftM + rightM) / 2;
-      const near = [rows[row - 1], rows[row + 1]].map((other) =>
-        other?.find((stretch) => stretch.leftM < middleM && middleM < stretch.rightM),
-      );
-      const left = Math.max(leftM, ...near.map((stretch) => stretch?.leftM ?? leftM));
-      const right = Math.min(rightM, ...near.map((stretch) => stretch?.rightM ?? rightM));
-      const share = near.filter((stretch) => stretch !== undefined).length / 2;
-      const offMiddle = Math.abs(row - (ROWS + 1) / 2) / (ROWS / 2);
-      const score = (right - left) * (0.25 + 0.75 * share) * (1 - OFF_MIDDLE * offMiddle);
-      if (score > bestScore) {
+    const yM = box.minYM + row * stepM;
+    const offMiddle = Math.abs(row - (ROWS + 1) / 2) / (ROWS / 2);
+    const above = stretches(region, yM + halfHeightM);
+    const below = stretches(region, yM - halfHeightM);
+    for (const stretch of stretches(region, yM)) {
+      const head = above.filter((other) => meet(other, stretch));
+      const foot = below.filter((other) => meet(other, stretch));
+      // With no room for the height anywhere, the row's own stretch is still the best there is, at a discount.
+      const narrowed = head.flatMap((h) => foot.map((f) => common(common(stretch, h), f)));
+      for (const [room, share] of [[stretch, 0.2] as const, ...narrowed.map((each) => [each, 1] as const)]) {
+        const score = (room.rightM - room.leftM) * share * (1 - OFF_MIDDLE * offMiddle);
+        if (score <= bestScore) continue;
         bestScore = score;
-        best = { xM: (left + right) / 2, yM: box.minYM + row * stepM };
+        best = { xM: (room.leftM + room.rightM) / 2, yM };
       }
     }
   }
   return best;
+}
+
+function meet(a: Stretch, b: Stretch): boolean {
+  return a.leftM < b.rightM && b.leftM < a.rightM;
+}
+
+function common(a: Stretch, b: Stretch): Stretch {
+  return { leftM: Math.max(a.leftM, b.leftM), rightM: Math.min(a.rightM, b.rightM) };
 }
 
 interface Stretch {

@@ -36,8 +36,10 @@ export function stepReshape(given: ReshapeState, input: DrawingInput, context: D
     case 'leave':
       return still({ ...state, hover: null });
     case 'release':
-    case 'arrows-let-go':
       return commit(state, outline, context);
+    case 'arrows-let-go':
+      // Said also when the focus goes, as it does when a pointer takes hold: that must not end the hold.
+      return state.held || state.problem !== null ? still(state) : commit(state, outline, context);
     case 'arrow': {
       if (!context.mayEdit) return still(state);
       const corner = state.chosen && cornerAt(rings, state.chosen);

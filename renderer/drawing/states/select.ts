@@ -32,6 +32,8 @@ export function stepSelect(state: SelectState, input: DrawingInput, context: Dra
       return hold(state, mark, false, moved(state.mark?.to ?? mark.at, input.eastM, input.northM));
     case 'release':
     case 'arrows-let-go': {
+      // Letting go of the arrows is also said when the focus goes; a pointer that holds the mark keeps it.
+      if (input.kind === 'arrows-let-go' && state.mark?.held === true) return { state, edits: [] };
       const to = state.mark?.to;
       if (mark === undefined || !to) return { state: letGo(state), edits: [] };
       return { state: letGo(state), edits: [moveMarkEdit(context, mark, to)] };
