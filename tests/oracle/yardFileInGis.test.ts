@@ -13,7 +13,7 @@ import { gdal, validateGeoPackage } from '../support/gis.ts';
 import { randomYard, seededRandom, yardOutlines } from '../support/randomYards.ts';
 import { fullYard, moveCorner, PLACED, point, rectOutline, SKETCH } from '../support/storedYards.ts';
 import { type YardFolder, yardFolder } from '../support/yardFolder.ts';
-import { valueOf } from '../support/yardStoreContract.ts';
+import { valueIn } from '../support/yardStoreContract.ts';
 
 /** The promise of the yard file: what a GIS measures is what we say, to a part in a million. */
 const AREA_TOLERANCE = 1e-6;
@@ -26,17 +26,17 @@ afterAll(() => place.leave());
 
 /** A yard that has been worked on: sixty edits, a few taken back, the frame lifted and laid down again. */
 function workedOn(name: string, frame: Yard['details']['frame']): { path: string; yard: Yard } {
-  const store = valueOf(place.create(name, fullYard(), [SKETCH]));
+  const store = valueIn(place.create(name, fullYard(), [SKETCH]));
   let yard = fullYard();
   for (let n = 1; n <= 60; n += 1) {
     const edit = editAt(yard, n);
-    valueOf(store.applyEdit(edit, []));
+    valueIn(store.applyEdit(edit, []));
     yard = applyEdit(yard, edit);
   }
   const loose = { ...yard.details, frame: { kind: 'loose' as const } };
-  valueOf(store.applyEdit({ label: 'lift', changes: [putRow(yard, 'details', loose)] }, []));
+  valueIn(store.applyEdit({ label: 'lift', changes: [putRow(yard, 'details', loose)] }, []));
   if (frame.kind === 'placed') store.undo();
-  const read = valueOf(store.readYard());
+  const read = valueIn(store.readYard());
   store.close();
   return { path: place.path(name), yard: read };
 }
@@ -95,7 +95,7 @@ describe('areas', () => {
         id: `o${i}`,
       }));
       const path = `random-${seed}`;
-      valueOf(place.create(path, { ...fullYard(), outlines }, [])).close();
+      valueIn(place.create(path, { ...fullYard(), outlines }, [])).close();
       const [row] = query(
         place.path(path),
         `SELECT z.turf_area_m2 AS ours,
@@ -111,15 +111,15 @@ describe('areas', () => {
   });
 
   test('are those of the yard after every edit, undo and redo, and empty while an outline crosses itself', () => {
-    const store = valueOf(place.create('live', fullYard(), []));
-    valueOf(store.applyEdit(moveCorner(fullYard(), 'z1', point(-4, -5)), []));
+    const store = valueIn(place.create('live', fullYard(), []));
+    valueIn(store.applyEdit(moveCorner(fullYard(), 'z1', point(-4, -5)), []));
     expectAreasOf(store, 'live');
-    valueOf(store.applyEdit(moveCorner(valueOf(store.readYard()), 'b1', point(2.5, 2.2)), []));
+    valueIn(store.applyEdit(moveCorner(valueIn(store.readYard()), 'b1', point(2.5, 2.2)), []));
     expectAreasOf(store, 'live');
     store.undo();
     expectAreasOf(store, 'live');
     // The first corner of the 30.1 by 20.7 rectangle pulled past its far side: two edges cross.
-    valueOf(store.applyEdit(moveCorner(valueOf(store.readYard()), 'z1', point(40, 10)), []));
+    valueIn(store.applyEdit(moveCorner(valueIn(store.readYard()), 'z1', point(40, 10)), []));
     expect(areasIn('live')).toStrictEqual([
       { id: 'z1', gross_area_m2: null, turf_area_m2: null, treated_area_m2: null },
       { id: 'z2', gross_area_m2: null, turf_area_m2: null, treated_area_m2: null },
@@ -152,7 +152,7 @@ describe('place', () => {
     const origin = { lonDeg, latDeg };
     const yard = fullYard({ kind: 'placed', origin });
     const far = rectOutline('far', 'zone', 900, -1200, 50, 40);
-    valueOf(place.create(name, { ...yard, outlines: [...yard.outlines, far] }, [])).close();
+    valueIn(place.create(name, { ...yard, outlines: [...yard.outlines, far] }, [])).close();
     const found = lonLatsOf(place.path(name), 'zones');
     expect(found.map((row) => row.id)).toStrictEqual(['z1', 'z2', 'far']);
     for (const { id, rings } of found) {
@@ -168,7 +168,7 @@ describe('place', () => {
 
 describe('an owner who works on the file in a GIS', () => {
   test('finds a renamed zone renamed, a moved mark moved and a new bed there', () => {
-    valueOf(place.create('owner', fullYard(), [SKETCH])).close();
+    valueIn(place.create('owner', fullYard(), [SKETCH])).close();
     const path = place.path('owner');
     const change = (sql: string) => gdal('ogrinfo', '-update', path, '-sql', sql);
     expect(change("UPDATE zones SET name = 'Back lawn' WHERE id = 'z2'").err).toBe('');
@@ -181,15 +181,15 @@ describe('an owner who works on the file in a GIS', () => {
       change("UPDATE marks SET geom = (SELECT geom FROM marks WHERE id = 'm2') WHERE id = 'm1'").err,
     ).toBe('');
 
-    const store = valueOf(place.open('owner'));
-    const yard = valueOf(store.readYard());
+    const store = valueIn(place.open('owner'));
+    const yard = valueIn(store.readYard());
     const before = fullYard();
     expect(yard.outlines).toStrictEqual([
       ...before.outlines.map((row) => (row.id === 'z2' ? { ...row, name: 'Back lawn' } : row)),
       { ...before.outlines[4], id: 'gis1', kind: 'bed', name: 'rose bed' },
     ]);
     expect(yard.marks[0]?.at).toStrictEqual(before.marks[1]?.at);
-    valueOf(store.applyEdit(moveCorner(yard, 'gis1', point(-39.5, 1)), []));
+    valueIn(store.applyEdit(moveCorner(yard, 'gis1', point(-39.5, 1)), []));
     store.close();
     expect(validateGeoPackage(path).out).not.toMatch(/error|warning|failed/i);
   });
@@ -259,7 +259,7 @@ function areasIn(name: string): unknown[] {
 }
 
 function expectAreasOf(store: YardStore, name: string): void {
-  const { zones } = valueOf(resolveZones(valueOf(store.readYard()).outlines, null));
+  const { zones } = valueIn(resolveZones(valueIn(store.readYard()).outlines, null));
   expect(areasIn(name)).toStrictEqual(
     zones.map(({ zoneId, grossAreaM2, turfAreaM2, treatedAreaM2 }) => ({
       id: zoneId,

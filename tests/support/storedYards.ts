@@ -15,13 +15,12 @@ import {
 import type { NewImage } from '../../core/yardFile/index.ts';
 
 /** An image of a few bytes; what is in them does not matter to a store. */
-export function imageOf(...bytes: number[]): NewImage {
-  const content = new Uint8Array(bytes);
+export function imageOf(content: Uint8Array): NewImage {
   const imageHash = createHash('sha256').update(content).digest('hex');
   return { imageHash, mediaType: 'image/png', bytes: content };
 }
 
-export const SKETCH = imageOf(137, 80, 78, 71, 1, 2, 3);
+export const SKETCH = imageOf(Uint8Array.of(137, 80, 78, 71, 1, 2, 3));
 
 export const PLACED: YardFrame = {
   kind: 'placed',

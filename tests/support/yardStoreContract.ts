@@ -26,7 +26,7 @@ export interface YardPlace {
   leave(): void;
 }
 
-export function valueOf<T>(result: Result<T>): T {
+export function valueIn<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(`trouble: ${JSON.stringify(result.problems)}`);
   return result.value;
 }
@@ -45,7 +45,7 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
 
     beforeEach(() => {
       place = makePlace();
-      store = valueOf(place.create('garden', yard, [SKETCH]));
+      store = valueIn(place.create('garden', yard, [SKETCH]));
     });
     afterEach(() => {
       store.close();
@@ -54,13 +54,13 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
 
     const reopen = (): YardStore => {
       store.close();
-      store = valueOf(place.open('garden'));
+      store = valueIn(place.open('garden'));
       return store;
     };
 
     test('a new yard reads back as it was given, before and after reopening', () => {
-      expect(valueOf(store.readYard())).toStrictEqual(yard);
-      expect(valueOf(reopen().readYard())).toStrictEqual(yard);
+      expect(valueIn(store.readYard())).toStrictEqual(yard);
+      expect(valueIn(reopen().readYard())).toStrictEqual(yard);
     });
 
     test('any yard comes back exactly, row order included', () => {
@@ -68,8 +68,8 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
       fc.assert(
         fc.property(anyYard, (any) => {
           count += 1;
-          const made = valueOf(place.create(`any-${count}`, any, []));
-          const read = valueOf(made.readYard());
+          const made = valueIn(place.create(`any-${count}`, any, []));
+          const read = valueIn(made.readYard());
           made.close();
           expect(read).toStrictEqual(any);
         }),
@@ -79,7 +79,7 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
 
     test('a yard is never made over another', () => {
       expect(kindOf(place.create('garden', { ...yard, marks: [] }, []))).toBe('file/exists');
-      expect(valueOf(reopen().readYard())).toStrictEqual(yard);
+      expect(valueIn(reopen().readYard())).toStrictEqual(yard);
     });
 
     test('a yard that is not there is not found', () => {
@@ -88,38 +88,38 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
 
     test('an edit is what core says it is, and is still there after reopening', () => {
       const edit = moveCorner(yard, 'z1', point(-0.1, 0.3));
-      const history = valueOf(store.applyEdit(edit, []));
+      const history = valueIn(store.applyEdit(edit, []));
       expect(history).toStrictEqual({ sequence: 1, undoLabel: 'move corner of zone z1', redoLabel: null });
-      expect(valueOf(store.readYard())).toStrictEqual(applyEdit(yard, edit));
-      expect(valueOf(reopen().readYard())).toStrictEqual(applyEdit(yard, edit));
-      expect(valueOf(store.history())).toStrictEqual(history);
+      expect(valueIn(store.readYard())).toStrictEqual(applyEdit(yard, edit));
+      expect(valueIn(reopen().readYard())).toStrictEqual(applyEdit(yard, edit));
+      expect(valueIn(store.history())).toStrictEqual(history);
     });
 
     test('undo and redo work after reopening and give the step they took', () => {
       const edit = moveCorner(yard, 'z1', point(5, 5));
       store.applyEdit(edit, []);
-      const undone = valueOf(reopen().undo());
+      const undone = valueIn(reopen().undo());
       expect(undone.step).toStrictEqual(inverseOf(edit));
       expect(undone.history).toStrictEqual({ sequence: 2, undoLabel: null, redoLabel: edit.label });
-      expect(valueOf(store.readYard())).toStrictEqual(yard);
-      const redone = valueOf(reopen().redo());
+      expect(valueIn(store.readYard())).toStrictEqual(yard);
+      const redone = valueIn(reopen().redo());
       expect(redone.step).toStrictEqual(edit);
       expect(redone.history).toStrictEqual({ sequence: 3, undoLabel: edit.label, redoLabel: null });
-      expect(valueOf(store.readYard())).toStrictEqual(applyEdit(yard, edit));
+      expect(valueIn(store.readYard())).toStrictEqual(applyEdit(yard, edit));
     });
 
     test('with nothing to undo or redo nothing happens', () => {
       const nothing = { step: null, history: { sequence: 0, undoLabel: null, redoLabel: null } };
-      expect(valueOf(store.undo())).toStrictEqual(nothing);
-      expect(valueOf(store.redo())).toStrictEqual(nothing);
+      expect(valueIn(store.undo())).toStrictEqual(nothing);
+      expect(valueIn(store.redo())).toStrictEqual(nothing);
     });
 
     test('a new edit drops what was undone', () => {
       store.applyEdit(moveCorner(yard, 'z1', point(5, 5)), []);
       store.undo();
-      const history = valueOf(store.applyEdit(moveCorner(yard, 'z2', point(-41, 0)), []));
+      const history = valueIn(store.applyEdit(moveCorner(yard, 'z2', point(-41, 0)), []));
       expect(history.redoLabel).toBeNull();
-      expect(valueOf(store.redo()).step).toBeNull();
+      expect(valueIn(store.redo()).step).toBeNull();
     });
 
     test('undo has no limit', () => {
@@ -129,10 +129,10 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
         store.applyEdit(edit, []);
         now = applyEdit(now, edit);
       }
-      expect(valueOf(store.readYard())).toStrictEqual(now);
-      for (let i = 0; i < 120; i += 1) expect(valueOf(store.undo()).step).not.toBeNull();
-      expect(valueOf(store.readYard())).toStrictEqual(yard);
-      expect(valueOf(store.undo()).step).toBeNull();
+      expect(valueIn(store.readYard())).toStrictEqual(now);
+      for (let i = 0; i < 120; i += 1) expect(valueIn(store.undo()).step).not.toBeNull();
+      expect(valueIn(store.readYard())).toStrictEqual(yard);
+      expect(valueIn(store.undo()).step).toBeNull();
     });
 
     test('an edit made from an older state of a row is refused and changes nothing', () => {
@@ -143,8 +143,8 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
       expect(kindOf(store.applyEdit({ ...old, changes: [other, ...old.changes] }, []))).toBe(
         'host/stale-edit',
       );
-      expect(valueOf(store.readYard())).toStrictEqual(applyEdit(yard, first));
-      expect(valueOf(store.history()).sequence).toBe(1);
+      expect(valueIn(store.readYard())).toStrictEqual(applyEdit(yard, first));
+      expect(valueIn(store.history()).sequence).toBe(1);
     });
 
     test('adding a row that is there, or removing one that is not, is stale', () => {
@@ -165,14 +165,14 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
       expect(kindOf(store.applyEdit({ label: '', changes: [noDetails as never] }, []))).toBe(
         'host/bad-request',
       );
-      expect(valueOf(store.readYard())).toStrictEqual(yard);
+      expect(valueIn(store.readYard())).toStrictEqual(yard);
     });
 
     test('an outline that becomes another kind keeps its place in the list', () => {
       const bed = { ...(yard.outlines[0] as Yard['outlines'][0]), kind: 'bed' as const };
       const edit = { label: 'a bed after all', changes: [putRow(yard, 'outlines', bed)] };
       store.applyEdit(edit, []);
-      expect(valueOf(reopen().readYard()).outlines.map((row) => `${row.id} ${row.kind}`)).toStrictEqual([
+      expect(valueIn(reopen().readYard()).outlines.map((row) => `${row.id} ${row.kind}`)).toStrictEqual([
         'z1 bed',
         ...yard.outlines.slice(1).map((row) => `${row.id} ${row.kind}`),
       ]);
@@ -186,50 +186,50 @@ export function describeYardStore(name: string, makePlace: () => YardPlace): voi
         store.applyEdit(edit, []);
         now = applyEdit(now, edit);
       }
-      expect(valueOf(reopen().readYard())).toStrictEqual(now);
+      expect(valueIn(reopen().readYard())).toStrictEqual(now);
     });
 
     test('a loose yard that is placed, and back, keeps every coordinate', () => {
       const loose = { ...yard.details, frame: { kind: 'loose' as const } };
       store.applyEdit({ label: 'lift', changes: [putRow(yard, 'details', loose)] }, []);
-      expect(valueOf(reopen().readYard())).toStrictEqual({ ...yard, details: loose });
+      expect(valueIn(reopen().readYard())).toStrictEqual({ ...yard, details: loose });
       store.undo();
-      expect(valueOf(reopen().readYard())).toStrictEqual(yard);
+      expect(valueIn(reopen().readYard())).toStrictEqual(yard);
     });
 
     test('images come back byte for byte, those of the new yard and those of an edit', () => {
-      const photo = imageOf(9, 8, 7, 0, 255);
+      const photo = imageOf(Uint8Array.of(9, 8, 7, 0, 255));
       store.applyEdit({ label: 'nothing but an image', changes: [] }, [photo, SKETCH]);
       reopen();
       for (const { imageHash, mediaType, bytes } of [SKETCH, photo]) {
-        expect(valueOf(store.readImage(imageHash))).toStrictEqual({ mediaType, bytes });
+        expect(valueIn(store.readImage(imageHash))).toStrictEqual({ mediaType, bytes });
       }
       expect(kindOf(store.readImage('00'.repeat(32)))).toBe('file/damaged');
     });
 
     test('a read-only opener sees everything and can change nothing', () => {
       store.applyEdit(moveCorner(yard, 'z1', point(5, 5)), []);
-      const now = valueOf(store.readYard());
-      const reader = valueOf(place.open('garden', true));
+      const now = valueIn(store.readYard());
+      const reader = valueIn(place.open('garden', true));
       expect(reader.readOnly).toBe(true);
-      expect(valueOf(reader.readYard())).toStrictEqual(now);
+      expect(valueIn(reader.readYard())).toStrictEqual(now);
       expect(kindOf(reader.applyEdit(moveCorner(now, 'z1', point(6, 6)), []))).toBe('file/read-only');
       expect(kindOf(reader.undo())).toBe('file/read-only');
       expect(kindOf(reader.redo())).toBe('file/read-only');
       reader.close();
-      expect(valueOf(store.readYard())).toStrictEqual(now);
+      expect(valueIn(store.readYard())).toStrictEqual(now);
     });
 
     test('a copy is whole, has its undo, and goes its own way', () => {
       const edit = moveCorner(yard, 'z1', point(5, 5));
       store.applyEdit(edit, []);
-      valueOf(store.saveCopy(place.path('copy')));
+      valueIn(store.saveCopy(place.path('copy')));
       expect(kindOf(store.saveCopy(place.path('copy')))).toBe('file/exists');
       store.applyEdit(moveCorner(applyEdit(yard, edit), 'z2', point(-41, 0)), []);
-      const copy = valueOf(place.open('copy'));
-      expect(valueOf(copy.readYard())).toStrictEqual(applyEdit(yard, edit));
-      expect(valueOf(copy.readImage(SKETCH.imageHash)).bytes).toStrictEqual(SKETCH.bytes);
-      expect(valueOf(copy.undo()).step).toStrictEqual(inverseOf(edit));
+      const copy = valueIn(place.open('copy'));
+      expect(valueIn(copy.readYard())).toStrictEqual(applyEdit(yard, edit));
+      expect(valueIn(copy.readImage(SKETCH.imageHash)).bytes).toStrictEqual(SKETCH.bytes);
+      expect(valueIn(copy.undo()).step).toStrictEqual(inverseOf(edit));
       copy.close();
     });
 
@@ -256,7 +256,7 @@ export function walk(
   let yard = fullYard();
   const past: Yard[] = [];
   let future: Yard[] = [];
-  let store = valueOf(place.create(name, yard, [SKETCH]));
+  let store = valueIn(place.create(name, yard, [SKETCH]));
   let sequence = 0;
   deeds.forEach((deed, serial) => {
     if (deed.do === 'edit') {
@@ -265,14 +265,14 @@ export function walk(
       yard = applyEdit(yard, edit);
       future = [];
       sequence += 1;
-      valueOf(store.applyEdit(edit, []));
+      valueIn(store.applyEdit(edit, []));
     } else if (deed.do === 'reopen') {
       store.close();
-      store = valueOf(place.open(name));
+      store = valueIn(place.open(name));
     } else {
       const [from, to] = deed.do === 'undo' ? [past, future] : [future, past];
       const next = from.pop();
-      const { step } = valueOf(deed.do === 'undo' ? store.undo() : store.redo());
+      const { step } = valueIn(deed.do === 'undo' ? store.undo() : store.redo());
       expect(step === null).toBe(next === undefined);
       if (next === undefined) return;
       to.push(yard);
@@ -280,7 +280,7 @@ export function walk(
       sequence += 1;
     }
   });
-  const stored = { yard: valueOf(store.readYard()), sequence: valueOf(store.history()).sequence };
+  const stored = { yard: valueIn(store.readYard()), sequence: valueIn(store.history()).sequence };
   store.close();
   return { stored, computed: { yard, sequence } };
 }

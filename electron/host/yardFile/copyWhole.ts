@@ -17,6 +17,8 @@ export function copyWhole(db: Database.Database, path: string): void {
 export function putInPlace(path: string, make: (temporary: string) => void): void {
   if (existsSync(path)) throw exists(path);
   const temporary = join(dirname(path), `.${basename(path)}-${randomBytes(6).toString('hex')}`);
+  // Made by us, empty: so that a folder nobody may write to says so itself and not as an error of SQLite.
+  closeSync(openSync(temporary, 'wx'));
   try {
     make(temporary);
     sync(temporary);

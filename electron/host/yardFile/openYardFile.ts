@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { accessSync, constants, statSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import type Database from 'better-sqlite3';
 import type { Problem } from '../../../core/problems.ts';
@@ -56,7 +56,7 @@ function openForWriting(path: string, migrations: readonly Migration[]): YardSto
     const db = connect(path, false);
     return closeOnThrow(db, () => {
       allowWriting(db);
-      tryWriting(db);
+      tryWriting(db, path);
       if (version < migrations.length) migrate(db, path, version, migrations);
       return new GeoPackageYardStore(db, path, ownership);
     });
@@ -110,8 +110,12 @@ function askVersion(db: Database.Database, path: string): number {
   throw new Refusal(notAYard(path, isGeoPackage ? 'a GeoPackage of another program' : 'not a GeoPackage'));
 }
 
-/** Tells at the door, and not at the first edit, that the file cannot be written. Writes nothing. */
-function tryWriting(db: Database.Database): void {
+/**
+ * Tells at the door, and not at the first edit, that the file cannot be written: SQLite itself opens a
+ * write-protected file for reading and says nothing. Writes nothing.
+ */
+function tryWriting(db: Database.Database, path: string): void {
+  accessSync(path, constants.W_OK);
   inTransaction(db, 'write', () => {});
 }
 

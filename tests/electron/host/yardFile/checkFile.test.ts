@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { createYardFile, openYardFile } from '../../../../electron/host/yardFile/index.ts';
 import { fullYard, moveCorner, point, SKETCH } from '../../../support/storedYards.ts';
 import { type YardFolder, yardFolder } from '../../../support/yardFolder.ts';
-import { kindOf, valueOf } from '../../../support/yardStoreContract.ts';
+import { kindOf, valueIn } from '../../../support/yardStoreContract.ts';
 
 let place: YardFolder;
 let path: string;
@@ -11,8 +11,8 @@ let path: string;
 beforeEach(() => {
   place = yardFolder();
   path = place.path('garden');
-  const store = valueOf(createYardFile(path, fullYard(), [SKETCH]));
-  valueOf(store.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
+  const store = valueIn(createYardFile(path, fullYard(), [SKETCH]));
+  valueIn(store.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
   store.close();
 });
 afterEach(() => place.leave());
@@ -123,7 +123,7 @@ describe('rows that make no sense are damage, named by table and row, and never 
     ["UPDATE check_plots SET id = 'z1'", 'outlines: an id is there twice'],
   ])('%s', (sql, detail) => {
     spoil(sql);
-    const store = valueOf(openYardFile(path));
+    const store = valueIn(openYardFile(path));
     const read = store.readYard();
     store.close();
     const problem = read.ok ? null : read.problems[0];
@@ -138,16 +138,16 @@ describe('rows that make no sense are damage, named by table and row, and never 
     ["UPDATE edits SET changes = '[' || replace(hex(zeroblob(100000)), '0', '[') || ']'"],
   ])('an undo step that is no edit: %s', (sql) => {
     spoil(sql);
-    const store = valueOf(openYardFile(path));
-    const before = valueOf(store.readYard());
+    const store = valueIn(openYardFile(path));
+    const before = valueIn(store.readYard());
     expect(kindOf(store.undo())).toBe('file/damaged');
-    expect(valueOf(store.readYard())).toStrictEqual(before);
+    expect(valueIn(store.readYard())).toStrictEqual(before);
     store.close();
   });
 
   test('an edit that hits a broken row is refused as damage', () => {
     spoil("UPDATE zones SET geom = x'00' WHERE id = 'z2'");
-    const store = valueOf(openYardFile(path));
+    const store = valueIn(openYardFile(path));
     expect(kindOf(store.applyEdit(moveCorner(fullYard(), 'z2', point(0, 0)), []))).toBe('file/damaged');
     store.close();
   });
@@ -162,9 +162,9 @@ describe('what the owner adds with other programs does no harm', () => {
       "ALTER TABLE zones ADD COLUMN soil TEXT DEFAULT 'clay'",
       'CREATE INDEX zones_by_name ON zones (name)',
     );
-    const store = valueOf(openYardFile(path));
-    const yard = valueOf(store.readYard());
-    valueOf(store.applyEdit(moveCorner(yard, 'z1', point(2, 2)), []));
+    const store = valueIn(openYardFile(path));
+    const yard = valueIn(store.readYard());
+    valueIn(store.applyEdit(moveCorner(yard, 'z1', point(2, 2)), []));
     store.close();
     const db = new Database(path, { readonly: true });
     expect(db.prepare("SELECT soil FROM zones WHERE id = 'z1'").pluck().get()).toBe('clay');
@@ -174,8 +174,8 @@ describe('what the owner adds with other programs does no harm', () => {
   test('a spatial index dropped whole is done without', () => {
     const triggers = ['insert', 'update1', 'update2', 'update3', 'update4', 'delete'];
     spoil(...triggers.map((name) => `DROP TRIGGER rtree_zones_geom_${name}`), 'DROP TABLE rtree_zones_geom');
-    const store = valueOf(openYardFile(path));
-    valueOf(store.applyEdit(moveCorner(valueOf(store.readYard()), 'z1', point(2, 2)), []));
+    const store = valueIn(openYardFile(path));
+    valueIn(store.applyEdit(moveCorner(valueIn(store.readYard()), 'z1', point(2, 2)), []));
     store.close();
   });
 
@@ -184,8 +184,8 @@ describe('what the owner adds with other programs does no harm', () => {
       "INSERT INTO zones (id, name, sort_order, revision_from, revision_to, geom) SELECT id, 'before the pool', 1, 1, 2, geom FROM zones WHERE id = 'z1'",
       "UPDATE zones SET revision_from = 2 WHERE id = 'z1' AND revision_to IS NULL",
     );
-    const store = valueOf(openYardFile(path));
-    expect(valueOf(store.readYard()).outlines.map((row) => row.name)).not.toContain('before the pool');
+    const store = valueIn(openYardFile(path));
+    expect(valueIn(store.readYard()).outlines.map((row) => row.name)).not.toContain('before the pool');
     store.close();
   });
 });

@@ -5,9 +5,10 @@ import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { openYardFile } from '../../../../electron/host/yardFile/index.ts';
 import { yardAfter } from '../../../support/editSeries.ts';
+import { seededRandom } from '../../../support/randomYards.ts';
 import { fullYard } from '../../../support/storedYards.ts';
 import { yardFolder } from '../../../support/yardFolder.ts';
-import { valueOf } from '../../../support/yardStoreContract.ts';
+import { valueIn } from '../../../support/yardStoreContract.ts';
 
 /** PLATPACE_KILLS=1000 for the full promise. */
 const KILLS = Number(process.env['PLATPACE_KILLS'] ?? 50);
@@ -22,25 +23,26 @@ test(
   async () => {
     const place = yardFolder();
     const path = place.path('garden');
-    valueOf(place.create('garden', fullYard(), [])).close();
+    valueIn(place.create('garden', fullYard(), [])).close();
+    const random = seededRandom(SEED);
     let known = 0;
     let yard = fullYard();
     let torn = 0;
     let unacknowledged = 0;
     for (let kill = 0; kill < KILLS; kill += 1) {
-      const lifeMs = randomOf(SEED + kill) * LONGEST_LIFE_MS;
+      const lifeMs = random() * LONGEST_LIFE_MS;
       const acknowledged = await editUntilKilled(path, lifeMs);
       if (existsSync(`${path}-journal`)) torn += 1;
 
-      const store = valueOf(openYardFile(path));
-      const { sequence } = valueOf(store.history());
+      const store = valueIn(openYardFile(path));
+      const { sequence } = valueIn(store.history());
       const where = `seed ${SEED}, kill ${kill}`;
       // An edit may be on disk without its word having got out; never the other way round.
       expect([acknowledged, acknowledged + 1], where).toContain(sequence);
       if (sequence > acknowledged) unacknowledged += 1;
       yard = yardAfter(sequence, yard, known);
       known = sequence;
-      expect(valueOf(store.readYard()), where).toStrictEqual(yard);
+      expect(valueIn(store.readYard()), where).toStrictEqual(yard);
       store.close();
       expect(integrityOf(path), where).toBe('ok');
     }
@@ -49,9 +51,9 @@ test(
       `${KILLS} kills, ${known} edits, ${torn} killed inside an edit, ${unacknowledged} edits ahead of their word`,
     );
 
-    const store = valueOf(openYardFile(path));
-    for (let i = 0; i < known; i += 1) expect(valueOf(store.undo()).step).not.toBeNull();
-    expect(valueOf(store.readYard())).toStrictEqual(fullYard());
+    const store = valueIn(openYardFile(path));
+    for (let i = 0; i < known; i += 1) expect(valueIn(store.undo()).step).not.toBeNull();
+    expect(valueIn(store.readYard())).toStrictEqual(fullYard());
     store.close();
     place.leave();
   },
@@ -87,10 +89,4 @@ function integrityOf(path: string): unknown {
   } finally {
     db.close();
   }
-}
-
-/** A number from 0 to 1 that is always the same for a seed. */
-function randomOf(seed: number): number {
-  const mixed = Math.imul(seed ^ (seed >>> 15), 0x2c1b3c6d);
-  return ((Math.imul(mixed ^ (mixed >>> 12), 0x297a2d39) >>> 0) % 65_536) / 65_536;
 }

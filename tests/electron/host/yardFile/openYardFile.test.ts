@@ -6,7 +6,7 @@ import { SCHEMA_VERSION, type YardStore } from '../../../../core/yardFile/index.
 import { createYardFile, openYardFile } from '../../../../electron/host/yardFile/index.ts';
 import { fullYard, imageOf, moveCorner, point, SKETCH } from '../../../support/storedYards.ts';
 import { type YardFolder, yardFolder } from '../../../support/yardFolder.ts';
-import { kindOf, valueOf } from '../../../support/yardStoreContract.ts';
+import { kindOf, valueIn } from '../../../support/yardStoreContract.ts';
 
 let place: YardFolder;
 let path: string;
@@ -18,7 +18,7 @@ beforeEach(() => {
 afterEach(() => place.leave());
 
 function create(): YardStore {
-  return valueOf(createYardFile(path, fullYard(), [SKETCH]));
+  return valueIn(createYardFile(path, fullYard(), [SKETCH]));
 }
 
 /** Asserts that both ways of opening say the same and that the file is left as it was. */
@@ -121,12 +121,12 @@ test('a file with pages overwritten with noise is damaged, or opens and reads wi
 test('a second opener is told the yard is open elsewhere, and may look', () => {
   const first = create();
   expect(kindOf(openYardFile(path))).toBe('file/locked');
-  const reader = valueOf(openYardFile(path, { readOnly: true }));
-  valueOf(first.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
-  expect(valueOf(reader.readYard()).outlines[0]?.outer[0]).toStrictEqual(point(1, 1));
+  const reader = valueIn(openYardFile(path, { readOnly: true }));
+  valueIn(first.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
+  expect(valueIn(reader.readYard()).outlines[0]?.outer[0]).toStrictEqual(point(1, 1));
   reader.close();
   first.close();
-  const second = valueOf(openYardFile(path));
+  const second = valueIn(openYardFile(path));
   expect(second.readOnly).toBe(false);
   second.close();
 });
@@ -139,13 +139,13 @@ test('while another program holds the file, an edit is refused as locked and can
   expect(kindOf(store.applyEdit(edit, []))).toBe('file/locked');
   other.exec('ROLLBACK');
   other.close();
-  expect(valueOf(store.applyEdit(edit, [])).sequence).toBe(1);
+  expect(valueIn(store.applyEdit(edit, [])).sequence).toBe(1);
   store.close();
 });
 
 test('a closed yard is one file, with nothing beside it', () => {
   const store = create();
-  valueOf(store.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
+  valueIn(store.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
   store.close();
   expect(readdirSync(place.folder)).toStrictEqual(['garden.gpkg']);
 });
@@ -153,17 +153,17 @@ test('a closed yard is one file, with nothing beside it', () => {
 test('opening, reading and closing leaves the file identical', () => {
   create().close();
   const before = readFileSync(path);
-  const store = valueOf(openYardFile(path));
-  valueOf(store.readYard());
-  valueOf(store.readImage(SKETCH.imageHash));
+  const store = valueIn(openYardFile(path));
+  valueIn(store.readYard());
+  valueIn(store.readImage(SKETCH.imageHash));
   store.close();
   expect(readFileSync(path).equals(before)).toBe(true);
 });
 
 test('save, open, save: a yard written again from what was read has the same rows in every table', () => {
   create().close();
-  const store = valueOf(openYardFile(path));
-  valueOf(createYardFile(place.path('again'), valueOf(store.readYard()), [SKETCH])).close();
+  const store = valueIn(openYardFile(path));
+  valueIn(createYardFile(place.path('again'), valueIn(store.readYard()), [SKETCH])).close();
   store.close();
   expect(dump(place.path('again'))).toStrictEqual(dump(path));
 });
@@ -171,12 +171,12 @@ test('save, open, save: a yard written again from what was read has the same row
 test('a yard another program writes to in the background is seen as it is now', () => {
   const store = create();
   meddle("UPDATE products SET name = 'renamed outside'");
-  expect(valueOf(store.readYard()).products[0]?.name).toBe('renamed outside');
+  expect(valueIn(store.readYard()).products[0]?.name).toBe('renamed outside');
   store.close();
 });
 
 test('an image whose bytes are not those of its hash is refused', () => {
-  const lying = { ...imageOf(1, 2, 3), imageHash: 'ab'.repeat(32) };
+  const lying = { ...imageOf(Uint8Array.of(1, 2, 3)), imageHash: 'ab'.repeat(32) };
   expect(kindOf(createYardFile(path, fullYard(), [lying]))).toBe('host/bad-request');
   const store = create();
   expect(kindOf(store.applyEdit({ label: '', changes: [] }, [lying]))).toBe('host/bad-request');
