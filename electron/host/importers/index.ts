@@ -5,3 +5,5 @@
  * Out of scope: writing anything.
  */
 export { draftImport, draftYard } from './draftYard.ts';
+export { type FoundKind, fileKindOf } from './fileKind.ts';
+export { MOST_GEOJSON_BYTES } from './geoJson/readGeoJson.ts';

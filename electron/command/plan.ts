@@ -1,0 +1,115 @@
+import { basename, resolve } from 'node:path';
+import type { Problem } from '../../core/problems.ts';
+import { layoutSheet } from '../../core/sheet/index.ts';
+import { geoJsonText } from '../host/exporters/geoJson.ts';
+import { planToGeoJson } from '../host/exporters/planGeoJson.ts';
+import { hoseReach } from './hoseReach.ts';
+import { makePlan, type MadePlan } from './makePlan.ts';
+import { type OpenedInput, openInput } from './openInput.ts';
+import { BAD_INPUT, badInput, badUsage, DONE, type ExitCode, sayProblems, type Voice } from './outcome.ts';
+import { type PlanFlags, readPlanFlags } from './planRequest.ts';
+import { planText } from './planText.ts';
+import { slowProgress } from './progress.ts';
+import { readArguments } from './readArguments.ts';
+import { writeOutput } from './writeOutput.ts';
+
+const FLAGS = {
+  'load-area': 'value',
+  swath: 'value',
+  heading: 'value',
+  policy: 'value',
+  spigot: 'value',
+  hose: 'value',
+  json: 'path',
+  pdf: 'value',
+  paper: 'value',
+} as const;
+
+/** `platpace plan FILE …`; the flags are in help.ts. */
+export async function runPlan(words: readonly string[], voice: Voice): Promise<ExitCode> {
+  const read = readArguments(words, FLAGS);
+  if (!read.ok) return badUsage(voice, read.wrong, 'plan');
+  const [file, ...more] = read.files;
+  if (file === undefined || more.length > 0) return badUsage(voice, 'give one file', 'plan');
+  const flags = readPlanFlags(read);
+  if (flags.ok === 'wrong') return badUsage(voice, flags.wrong, 'plan');
+  if (!flags.ok) {
+    sayProblems(voice, flags.problems);
+    return badUsage(voice, 'a value cannot be used', 'plan');
+  }
+  for (const path of [flags.value.json, flags.value.pdf]) {
+    if (path !== undefined && path !== '' && resolve(path) === resolve(file)) {
+      return badUsage(voice, `${basename(path)} is the file to plan and would be lost`, 'plan');
+    }
+  }
+  const opened = await openInput(file);
+  if (!opened.ok) return badInput(voice, opened.problems);
+  try {
+    return await planAndWrite(file, opened.value, flags.value, voice);
+  } finally {
+    opened.value.close();
+  }
+}
+
+async function planAndWrite(
+  file: string,
+  { yard, notes, readImage }: OpenedInput,
+  flags: PlanFlags,
+  voice: Voice,
+): Promise<ExitCode> {
+  const units = yard.details.unitSystem;
+  for (const note of notes) voice.err(`${note}\n`);
+  const made = makePlan(yard, flags, { onProgress: slowProgress(voice, 'planning') });
+  if (made === undefined) {
+    return badUsage(voice, 'the file has no job; give --load-area and --swath', 'plan');
+  }
+  if (!made.ok) return badInput(voice, made.problems, units);
+  const { ground } = made.value.plan;
+  sayProblems(voice, [...ground.resolved.warnings, ...ground.warnings], units);
+
+  const hose =
+    flags.spigot === undefined || flags.hoseM === undefined
+      ? undefined
+      : hoseReach(yard, ground, flags.spigot, flags.hoseM);
+  if (hose !== undefined && !hose.ok) return badInput(voice, hose.problems, units);
+
+  if (flags.json !== undefined) {
+    const more = hose === undefined ? {} : { hose: hose.value };
+    const geoJson = planToGeoJson(yard, ground, basename(file), more);
+    if (!geoJson.ok) return badInput(voice, geoJson.problems, units);
+    const text = geoJsonText(geoJson.value);
+    if (flags.json === '' || flags.json === '-') voice.out(text);
+    else {
+      const written = writeOutput(flags.json, text);
+      if (!written.ok) return badInput(voice, written.problems, units);
+    }
+  }
+  if (flags.pdf !== undefined) {
+    const problems = await writeSheet(flags.pdf, made.value, flags, readImage);
+    if (problems !== null) {
+      sayProblems(voice, problems, units);
+      return BAD_INPUT;
+    }
+  }
+  const isJsonOnOut = flags.json === '' || flags.json === '-';
+  if (!isJsonOnOut) voice.out(planText(made.value, hose?.value));
+  return DONE;
+}
+
+async function writeSheet(
+  path: string,
+  { yard, job, plan }: MadePlan,
+  flags: PlanFlags,
+  readImage: OpenedInput['readImage'],
+): Promise<readonly Problem[] | null> {
+  // Loaded only here: the PDF library takes longer to load than a small yard to plan.
+  const { writePdf } = await import('../host/pdf/writePdf.ts');
+  const paper = flags.paper ?? (yard.details.unitSystem === 'us' ? 'letter' : 'a4');
+  const madeAt = new Date().toISOString();
+  const pages = layoutSheet({ yard, plan, job, paper, scale: 'auto', madeOn: madeAt.slice(0, 10) });
+  if (!pages.ok) return pages.problems;
+  const pdf = await writePdf(pages.value, { title: `${yard.details.name}: ${job.name}`, madeAt, readImage });
+  if (!pdf.ok) return pdf.problems;
+  const written = writeOutput(path, pdf.value);
+  return written.ok ? null : written.problems;
+}
