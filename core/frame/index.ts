@@ -4,6 +4,6 @@
  * through a projection library; a similarity for a picture with one known length. Out of scope: measuring.
  */
 export { frameAround } from './frameAround.ts';
-export { type PictureSize, picturePointToYard, scaledCorners } from './pictureScale.ts';
+export { type KnownLength, picturePointToYard, scalePicture, yardToPicturePoint } from './pictureScale.ts';
 export { makeProjector, type Projector } from './projector.ts';
 export { lonLatToYard, yardFrameText, yardToLonLat } from './yardFrame.ts';

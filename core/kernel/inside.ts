@@ -1,4 +1,4 @@
-import type { Region, YardPoint } from '../spaces.ts';
+import type { Region, Ring, YardPoint } from '../spaces.ts';
 import { ringBounds } from './measure.ts';
 import { placeInRing } from './nestRings.ts';
 
@@ -16,7 +16,7 @@ const PRECISION_SHARE = 0.01;
 
 /**
  * The roomiest point of a region, within a hundredth of its box: a good place for a label.
- * Deterministic.
+ * Always inside, however thin the region. Deterministic.
  *
  * Source: quadtree search for the pole of inaccessibility (Garcia-Castellanos & Lombardo 2007 pose the problem;
  * the cell bound distance + half diagonal is ours)
@@ -48,7 +48,31 @@ export function interiorPoint(region: Region): YardPoint {
     for (const part of parts) if (part.depthM > best.depthM) best = part;
     open = [...open, ...parts].filter((part) => part.mostM > best.depthM);
   }
+  // A sliver thinner than the search is fine has no cell middle in it.
+  return best.depthM > 0 ? { xM: best.xM, yM: best.yM } : chordMiddle(rings);
+}
+
+/** The middle of the longest run of ground straight east to west, halfway between corners' heights. */
+function chordMiddle(rings: readonly Ring[]): YardPoint {
+  const heights = [...new Set(rings.flatMap((ring) => ring.map(({ yM }) => yM)))].sort((a, b) => a - b);
+  let best = { xM: rings[0]?.[0]?.xM ?? 0, yM: rings[0]?.[0]?.yM ?? 0, lengthM: -1 };
+  for (const [i, low] of heights.entries()) {
+    const yM = (low + (heights[i + 1] ?? low)) / 2;
+    const xs = rings.flatMap((ring) => crossingsAt(ring, yM)).sort((a, b) => a - b);
+    for (let k = 0; k + 1 < xs.length; k += 2) {
+      const [west, east] = [xs[k] as number, xs[k + 1] as number];
+      if (east - west > best.lengthM) best = { xM: (west + east) / 2, yM, lengthM: east - west };
+    }
+  }
   return { xM: best.xM, yM: best.yM };
+}
+
+function crossingsAt(ring: Ring, yM: number): number[] {
+  return ring.flatMap((a, i) => {
+    const b = ring[(i + 1) % ring.length] as YardPoint;
+    if (a.yM > yM === b.yM > yM) return [];
+    return [a.xM + ((yM - a.yM) / (b.yM - a.yM)) * (b.xM - a.xM)];
+  });
 }
 
 interface Cell {
@@ -61,7 +85,7 @@ interface Cell {
 }
 
 /** Distance to the nearest edge, negative outside. */
-function signedDepthM(region: Region, rings: readonly (readonly YardPoint[])[], point: YardPoint): number {
+function signedDepthM(region: Region, rings: readonly Ring[], point: YardPoint): number {
   let nearest = Infinity;
   for (const ring of rings) {
     for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
