@@ -68,7 +68,8 @@ export function layoutSheet(input: SheetInput): Result<SheetPage[]> {
     overview.value,
     ...sectionPages(context),
     ...schedulePages(context),
-    ...mixPages(context),
+    // A plan made without a product has nothing to mix.
+    ...(plan.productTotalL + plan.carrierTotalL > 0 ? mixPages(context) : []),
     ...notesPages(context, cautionsFor(product, applicator, yard)),
   ];
   return ok(drafts.map((draft, i) => finishPage(context, draft, i + 1, drafts.length, input.madeOn)));

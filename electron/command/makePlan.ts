@@ -41,7 +41,11 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
   const request = { loadAreaM2, swathM, paceMPerS: USUAL_PACE_M_PER_S, policy, headingDeg };
   const ground = planGround(resolved.value, request, control);
   if (!ground.ok) return ground;
-  const plan: JobPlan = { ground: ground.value, mixes: [], productTotalL: 0, carrierTotalL: 0 };
+  // One empty mix a section: the sheet numbers its loads by them, and prints no mix page when nothing is poured.
+  const mixes = ground.value.sections.map(({ id, areaM2 }) => {
+    return { sectionId: id, areaM2, productL: 0, carrierL: 0, dialRatio: null };
+  });
+  const plan: JobPlan = { ground: ground.value, mixes, productTotalL: 0, carrierTotalL: 0 };
   return ok({ ...withStandIns(yard, swathM, policy, headingDeg), plan, hasMix: false });
 }
 
