@@ -101,12 +101,7 @@ describe('areas', () => {
         `SELECT z.turf_area_m2 AS ours,
            ST_Area(ST_Difference(z.geom, (SELECT ST_Union(c.geom) FROM cut_outs c))) AS theirs FROM zones z`,
       );
-      expectNear(
-        Number(row?.['ours']),
-        Number(row?.['theirs']),
-        AREA_TOLERANCE * Number(row?.['theirs']),
-        'm2',
-      );
+      expectNear(Number(row?.ours), Number(row?.theirs), AREA_TOLERANCE * Number(row?.theirs), 'm2');
     }
   });
 
@@ -132,7 +127,7 @@ describe('areas', () => {
   test('of a placed yard on the ellipsoid, through GDAL and a geodesic planimeter, are ours', () => {
     const { path } = workedOn('earth', PLACED);
     const areas = new Map(
-      query(path, 'SELECT id, gross_area_m2 AS area FROM zones').map((row) => [row['id'], row['area']]),
+      query(path, 'SELECT id, gross_area_m2 AS area FROM zones').map((row) => [row.id, row.area]),
     );
     for (const { id, rings } of lonLatsOf(path, 'zones')) {
       const [outer = 0, ...holes] = rings.map(geodesicAreaM2);

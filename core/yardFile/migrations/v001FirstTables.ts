@@ -1,8 +1,8 @@
 import type { Migration } from './migration.ts';
 
 /*
- * Source: OGC 12-128r17 (GeoPackage 1.3): the gpkg_ tables are annex C.1 to C.5, the spatial index and its
- * triggers annex F.3. `fid` is the integer key the standard asks for; `id` is the document's own.
+ * Source: OGC 12-128r17 (GeoPackage 1.3): the gpkg_ tables are annex C, the spatial index and its triggers
+ * annex F.3. `fid` is the integer key the standard asks for; `id` is the document's own.
  * A feature whose `revision_to` is null is on the ground today.
  */
 

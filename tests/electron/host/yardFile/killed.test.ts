@@ -11,8 +11,8 @@ import { yardFolder } from '../../../support/yardFolder.ts';
 import { valueIn } from '../../../support/yardStoreContract.ts';
 
 /** PLATPACE_KILLS=1000 for the full promise. */
-const KILLS = Number(process.env['PLATPACE_KILLS'] ?? 50);
-const SEED = Number(process.env['PLATPACE_KILL_SEED'] ?? 20_261_125);
+const KILLS = Number(process.env.PLATPACE_KILLS ?? 50);
+const SEED = Number(process.env.PLATPACE_KILL_SEED ?? 20_261_125);
 const WRITER = fileURLToPath(new URL('../../../support/killedWriter.ts', import.meta.url));
 
 /** Edits one process may get done before it is killed, at most; keeps the yard small. */
