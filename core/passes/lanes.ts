@@ -7,6 +7,8 @@ export type Lane = readonly [YardPoint, YardPoint];
 const SPARE_PART = 0.002;
 /** A stretch shorter than this part of a swath is a corner tip that the perimeter pass reaches. */
 const SHORTEST_PART = 0.05;
+/** How far inside a strip its ground is looked at, as a part of the strip. */
+const HAIR_PART = 1e-4;
 /** Stretches of one lane nearer than this are one. */
 const SAME_M = 1e-6;
 
@@ -69,33 +71,34 @@ function turnedEdges(region: Region, dx: number, dy: number): Edge[] {
 
 /**
  * For each strip, what its ground takes up along it. Any spot of ground can be moved straight across until it meets
- * an edge or the strip's border, so the edges within and the ground along both borders are the whole answer.
+ * an edge or the strip's border, so the edges within and the ground along both borders are the whole answer. Both
+ * are taken a hair inside the strip: ground that only touches its border belongs to the neighbour.
  */
 function stretchesByStrip(edges: readonly Edge[], lowM: number, widthM: number, count: number): Stretch[][] {
   const strips: Stretch[][] = Array.from({ length: count }, () => []);
-  const borders: number[][] = Array.from({ length: count + 1 }, () => []);
+  const borders: number[][] = Array.from({ length: 2 * count }, () => []);
+  const hairM = HAIR_PART * widthM;
   for (const { a, b } of edges) {
     const [low, high] = a.acrossM <= b.acrossM ? [a, b] : [b, a];
     const slope = (high.alongM - low.alongM) / (high.acrossM - low.acrossM || 1);
     const alongAt = (acrossM: number): number => low.alongM + (acrossM - low.acrossM) * slope;
     const first = clamp(Math.floor((low.acrossM - lowM) / widthM), count);
     const last = clamp(Math.floor((high.acrossM - lowM) / widthM), count);
-    let from = low.alongM;
     for (let strip = first; strip <= last; strip++) {
-      const borderM = lowM + (strip + 1) * widthM;
-      const isLast = strip === last;
-      const to = isLast ? high.alongM : alongAt(borderM);
+      const bottomM = lowM + strip * widthM + hairM;
+      const topM = lowM + (strip + 1) * widthM - hairM;
+      if (low.acrossM < bottomM && bottomM <= high.acrossM) borders[2 * strip]?.push(alongAt(bottomM));
+      if (low.acrossM < topM && topM <= high.acrossM) borders[2 * strip + 1]?.push(alongAt(topM));
+      if (low.acrossM > topM || high.acrossM < bottomM) continue;
+      const from = low.acrossM < bottomM ? alongAt(bottomM) : low.alongM;
+      const to = high.acrossM > topM ? alongAt(topM) : high.alongM;
       strips[strip]?.push({ fromM: Math.min(from, to), toM: Math.max(from, to) });
-      if (!isLast) borders[strip + 1]?.push(to);
-      from = to;
     }
   }
   borders.forEach((crossings, border) => {
     crossings.sort((p, q) => p - q);
     for (let i = 0; i + 1 < crossings.length; i += 2) {
-      const stretch = { fromM: crossings[i] as number, toM: crossings[i + 1] as number };
-      strips[border - 1]?.push(stretch);
-      strips[border]?.push(stretch);
+      strips[border >> 1]?.push({ fromM: crossings[i] as number, toM: crossings[i + 1] as number });
     }
   });
   return strips;

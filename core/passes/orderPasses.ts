@@ -116,34 +116,52 @@ function moveRuns(legs: Leg[], startAt: YardPoint | null): boolean {
 }
 
 function moveRun(legs: Leg[], i: number, size: number, startAt: YardPoint | null): boolean {
-  const first = legs[i] as Leg;
-  const last = legs[i + size - 1] as Leg;
-  const leaveOf = (k: number): YardPoint | null | undefined => (k < 0 ? startAt : legs[k]?.leave);
-  const freedM =
-    apartM(leaveOf(i - 1), first.enter) +
-    apartM(last.leave, legs[i + size]?.enter) -
-    apartM(leaveOf(i - 1), legs[i + size]?.enter);
-  if (freedM < GAIN_M) return false;
-  let bestM = freedM - GAIN_M;
-  let best: { gap: number; isTurned: boolean } | undefined;
-  // The gap after leg k; those inside or beside the run are where it is now.
-  for (let k = -1; k < legs.length; k++) {
-    if (k >= i - 1 && k < i + size) continue;
-    const before = leaveOf(k);
-    const after = legs[k + 1]?.enter;
-    const openM = apartM(before, after);
-    const straightM = apartM(before, first.enter) + apartM(last.leave, after) - openM;
-    const turnedM = apartM(before, last.leave) + apartM(first.enter, after) - openM;
-    const addedM = Math.min(straightM, turnedM);
-    if (addedM >= bestM) continue;
-    bestM = addedM;
-    best = { gap: k, isTurned: turnedM < straightM };
+  const run = legs.slice(i, i + size);
+  const rest = [...legs.slice(0, i), ...legs.slice(i + size)];
+  const first = run[0] as Leg;
+  const leaveOf = (k: number): YardPoint | null | undefined => (k < 0 ? startAt : rest[k]?.leave);
+  const wayM = (k: number, enter: YardPoint, leave: YardPoint): number =>
+    apartM(leaveOf(k), enter) + apartM(leave, rest[k + 1]?.enter) - apartM(leaveOf(k), rest[k + 1]?.enter);
+  let bestM = wayM(i - 1, first.enter, (run.at(-1) as Leg).leave) - GAIN_M;
+  let best: { gap: number; run: Leg[] } | undefined;
+  const ways = waysOf(run);
+  // The gap after leg k of the others; -1 is before the first.
+  for (let k = -1; k < rest.length && bestM > 0; k++) {
+    if (k === i - 1) continue;
+    for (const way of ways(leaveOf(k) ?? undefined, rest[k + 1]?.enter)) {
+      const addedM = wayM(k, way.enter, way.leave);
+      if (addedM >= bestM) continue;
+      bestM = addedM;
+      best = { gap: k, run: way.run() };
+    }
   }
   if (best === undefined) return false;
-  const run = legs.splice(i, size);
-  const place = best.gap < i ? best.gap + 1 : best.gap + 1 - size;
-  legs.splice(place, 0, ...(best.isTurned ? turnedRun(run) : run));
+  rest.splice(best.gap + 1, 0, ...best.run);
+  legs.splice(0, legs.length, ...rest);
   return true;
+}
+
+interface Way {
+  readonly enter: YardPoint;
+  readonly leave: YardPoint;
+  readonly run: () => Leg[];
+}
+
+/** The ways a run can be walked in a gap: either way round, or, for a ring alone, from where it suits the gap. */
+function waysOf(run: readonly Leg[]): (before?: YardPoint, after?: YardPoint) => Way[] {
+  const first = run[0] as Leg;
+  const last = run.at(-1) as Leg;
+  if (run.length === 1 && isRing(first.walk)) {
+    return (before, after) => {
+      const at = bestOnRing(first.walk.line, before ?? after ?? first.enter, after ?? before ?? first.enter);
+      return [{ enter: at, leave: at, run: () => [{ walk: first.walk, enter: at, leave: at }] }];
+    };
+  }
+  const both = [
+    { enter: first.enter, leave: last.leave, run: () => [...run] },
+    { enter: last.leave, leave: first.enter, run: () => turnedRun(run) },
+  ];
+  return () => both;
 }
 
 /** Enters each ring where the way from the leg before to the leg after is shortest. */

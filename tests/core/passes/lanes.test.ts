@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest';
+import { bufferLine, regionsAreaM2, subtractRegions } from '../../../core/kernel/index.ts';
+import { lanesAcross } from '../../../core/passes/lanes.ts';
+import { points, rect, region } from '../../support/builders.ts';
+import { expectNear } from '../../support/expectNear.ts';
+import { between, randomStar, seededRandom } from '../../support/randomYards.ts';
+
+test('a rectangle takes its width in swaths, rounded up, evenly spaced', () => {
+  const lanes = lanesAcross([region(rect(0, 0, 40, 11))], 0, 2);
+  expect(lanes.length).toBe(6); // closed form: 11 m / 2 m rounded up
+  lanes.forEach(([from, to], i) => {
+    expectNear(from.yM, (11 / 6) * (i + 0.5), 1e-9, 'm'); // the middles of six even strips
+    expectNear(to.xM - from.xM, 40, 1e-9, 'm'); // from end to end
+  });
+});
+
+test('a width of whole swaths takes no lane more', () => {
+  expect(lanesAcross([region(rect(0, 0, 40, 12))], 0, 2).length).toBe(6); // 12 m / 2 m
+  expect(lanesAcross([region(rect(0, 0, 40, 12.00002))], 0, 2).length).toBe(6); // and so with grid rounding
+});
+
+test('a bed in the way parts the lanes that meet it', () => {
+  const lanes = lanesAcross([region(rect(0, 0, 40, 12), rect(10, 4, 5, 4))], 0, 2);
+  expect(lanes.length).toBe(8); // worked by hand: six, two of them in two
+});
+
+test('lanes over any ground leave none of it out, whatever the heading', () => {
+  const random = seededRandom(5);
+  for (let i = 0; i < 40; i++) {
+    const ground = region(randomStar(random, 15, { xM: 50, yM: -20 }, 20, 0.6));
+    const lanes = lanesAcross([ground], between(random, 0, Math.PI), 1.5);
+    const swaths = lanes.flatMap((lane) => bufferLine([...lane], 0.75, 'flat'));
+    // The law of the method; a tip shorter along the lane than 0.05 of a swath may be left: 0.05 x 1.5 x 1.5 m² a tip.
+    expect(regionsAreaM2(subtractRegions([ground], swaths))).toBeLessThan(0.25);
+  }
+});
+
+test('ground that is nothing takes no lanes', () => {
+  expect(lanesAcross([], 0, 2)).toEqual([]); // no region
+  expect(lanesAcross([region(points([0, 0], [0.01, 0], [0, 0.01]))], 0, 2)).toEqual([]); // a tip below 0.05 swath
+});

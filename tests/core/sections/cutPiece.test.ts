@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { regionAreaM2 } from '../../../core/kernel/index.ts';
+import { cutPiece } from '../../../core/sections/cutPiece.ts';
+import { rect, region } from '../../support/builders.ts';
+import { expectNear } from '../../support/expectNear.ts';
+
+const never = (): boolean => false;
+
+test('a piece within one load is not cut', () => {
+  const ground = region(rect(0, 0, 5, 5));
+  const piece = cutPiece({ region: ground, loads: 1, restM2: 0 }, 0, never);
+  expect(piece).toEqual({ regions: [ground], cuts: [] }); // nothing to do
+});
+
+test('a strip is cut straight across at exact places', () => {
+  const piece = cutPiece({ region: region(rect(0, 0, 30, 2)), loads: 5, restM2: 0 }, 0, never);
+  const places = (piece?.cuts ?? []).map(([from]) => from.xM).sort((a, b) => a - b);
+  expect(places.length).toBe(4); // five parts have four borders
+  places.forEach((xM, i) => {
+    expectNear(xM, 6 * (i + 1), 1e-9, 'm'); // closed form: 30 m / 5
+  });
+});
+
+test('a search can be stopped', () => {
+  const share = { region: region(rect(0, 0, 30, 2)), loads: 5, restM2: 0 };
+  expect(cutPiece(share, 0, () => true)).toBeUndefined();
+});
+
+test('many loads still come out even', () => {
+  const piece = cutPiece({ region: region(rect(0, 0, 60, 40)), loads: 60, restM2: 0 }, 0, never);
+  expect(piece?.regions.length).toBe(60);
+  for (const part of piece?.regions ?? []) expectNear(regionAreaM2(part), 40, 40e-6, 'm²'); // 2,400 m² / 60
+});
