@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { promptOf } from '../../../renderer/drawing/index.ts';
+import { outline, rect } from '../../support/builders.ts';
+import { Hand, pointing, trace, yardOf } from '../../support/drawing.ts';
+
+function said(hand: Hand, mayEdit = true) {
+  return promptOf(hand.state, hand.yard.details.unitSystem, hand.yard, mayEdit);
+}
+
+describe('the foot line', () => {
+  test('says how to go on at every step of a trace, and offers a field for it', () => {
+    const hand = new Hand(yardOf()).do(trace('tree'));
+    expect(said(hand).text).toContain('tree ring');
+    expect(said(hand).typedLabel).toBe('East, north');
+    hand.click([0, 0], [4, 0]);
+    expect(said(hand).text).not.toContain('Enter');
+    hand.click([4, 3]);
+    expect(said(hand).text).toContain('Enter');
+  });
+
+  test('names what the pointer snapped to', () => {
+    const yard = yardOf({ outlines: [outline('building', 'House', rect(0, 0, 10, 8))] });
+    const hand = new Hand(yard).do(trace(), pointing('move', 10.1, 0, 0.5));
+    expect(said(hand).snapped).toBe('snapped: corner of House');
+  });
+
+  test('says which corner is chosen and how long its edge is', () => {
+    const hand = new Hand(yardOf({ outlines: [outline('zone', 'lawn', rect(0, 0, 10, 6))] })).click([5, 2]);
+    hand.do({ kind: 'next-corner' }, { kind: 'next-corner' });
+    expect(said(hand).text).toContain('Corner 2 of 4, 10.00 m'); // the south edge of a 10 m rectangle
+  });
+
+  test('offers to take up what was put aside', () => {
+    const hand = new Hand(yardOf()).do(trace('bed')).click([0, 0]).do({ kind: 'escape' });
+    expect(said(hand).text).toContain('Backspace takes up the open bed');
+  });
+
+  test('carries the problem of the last thing tried', () => {
+    expect(said(new Hand(yardOf()).do(trace()).type('what')).problem).not.toBeNull();
+  });
+
+  test('asks for nothing where nothing may be changed', () => {
+    expect(said(new Hand(yardOf()).do(trace()), false).typedLabel).toBeNull();
+  });
+});

@@ -1,0 +1,41 @@
+import { describe, test } from 'vitest';
+import { Lens } from '../../../renderer/map/lens.ts';
+import { YardOnMap } from '../../../renderer/map/yardOnMap.ts';
+import { expectNear } from '../../support/expectNear.ts';
+
+const loose = new YardOnMap({ kind: 'loose' });
+const placed = new YardOnMap({ kind: 'placed', origin: { lonDeg: -93.2, latDeg: 44.9 } });
+
+describe('the yard on the web map', () => {
+  test('longitude 0, latitude 0 is the middle of the world', () => {
+    const at = loose.toWorld({ xM: 0, yM: 0 });
+    expectNear(at.x, 128, 1e-9, 'px'); // half of the 256 px world
+    expectNear(at.y, 128, 1e-9, 'px');
+  });
+
+  test('at the equator a pixel at zoom 0 is the circumference over 256', () => {
+    expectNear(loose.metresPerPx(0), (2 * Math.PI * 6378137) / 256, 1e-2, 'm'); // WGS84 semi-major axis
+  });
+
+  test('there and back is where one began, loose and placed, to a micrometre', () => {
+    for (const map of [loose, placed]) {
+      for (const [xM, yM] of [
+        [0, 0],
+        [1500, -1500],
+        [-0.37, 812.5],
+      ] as const) {
+        const back = map.fromWorld(map.toWorld({ xM, yM }));
+        expectNear(back.xM, xM, 1e-6, 'm');
+        expectNear(back.yM, yM, 1e-6, 'm');
+      }
+    }
+  });
+
+  test('layer pixels keep a thousandth of a pixel at the closest zoom', () => {
+    const { x, y } = placed.toWorld({ xM: 0, yM: 0 });
+    const lens = new Lens(placed, 26, { x: Math.round(x * 2 ** 26), y: Math.round(y * 2 ** 26) });
+    const a = lens.toLayer({ xM: 10, yM: 0 });
+    const b = lens.toLayer({ xM: 10 + lens.metresPerPx, yM: 0 });
+    expectNear(b.x - a.x, 1, 1e-3, 'px'); // one pixel of ground further east
+  });
+});
