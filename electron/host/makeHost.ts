@@ -50,9 +50,9 @@ export function makeHost(parts: HostParts): Host {
     return found.ok ? work(found.value) : found;
   }
 
-  function describe(opening: Result<YardHandle>): Result<OpenedYard> {
+  function present(opening: Result<YardHandle>): Result<OpenedYard> {
     if (!opening.ok) return opening;
-    const described = withYard(opening.value, ({ path, store }) => {
+    const presented = withYard(opening.value, ({ path, store }) => {
       const document = store.readYard();
       if (!document.ok) return document;
       const history = store.history();
@@ -66,8 +66,8 @@ export function makeHost(parts: HostParts): Host {
         history: history.value,
       });
     });
-    if (!described.ok) yards.close(opening.value);
-    return described;
+    if (!presented.ok) yards.close(opening.value);
+    return presented;
   }
 
   const api: HostApi = {
@@ -82,12 +82,12 @@ export function makeHost(parts: HostParts): Host {
     },
 
     async openYard({ path }) {
-      return describe(yards.open(path));
+      return present(yards.open(path));
     },
 
     async createYard({ folder, fileName, document, images }) {
       if (folder === null) makeFolder(parts.yardsFolder);
-      return describe(yards.create(join(folder ?? parts.yardsFolder, `${fileName}.gpkg`), document, images));
+      return present(yards.create(join(folder ?? parts.yardsFolder, `${fileName}.gpkg`), document, images));
     },
 
     async closeYard({ yard }) {
