@@ -143,6 +143,48 @@ test('while another program holds the file, an edit is refused as locked and can
   store.close();
 });
 
+test('a yard that a GIS left in WAL mode is opened, and is one file again when closed', () => {
+  create().close();
+  meddle('PRAGMA journal_mode = WAL');
+  const store = valueIn(openYardFile(path));
+  valueIn(store.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
+  store.close();
+  expect(readdirSync(place.folder)).toStrictEqual(['garden.gpkg']);
+});
+
+test('a yard that a GIS has open in WAL mode is locked, and can be looked at', () => {
+  create().close();
+  const gis = new Database(path);
+  gis.pragma('journal_mode = WAL');
+  gis.exec("UPDATE products SET name = 'in the GIS'");
+  expect(kindOf(openYardFile(path))).toBe('file/locked');
+  const reader = valueIn(openYardFile(path, { readOnly: true }));
+  expect(valueIn(reader.readYard()).products[0]?.name).toBe('in the GIS');
+  reader.close();
+  gis.close();
+  valueIn(openYardFile(path)).close();
+});
+
+test.each([false, true])('an edit torn by a crash is taken back on opening (read only: %s)', (readOnly) => {
+  create().close();
+  const whole = readFileSync(path);
+  const db = new Database(path);
+  db.pragma('cache_size = 1'); // so that pages go to the file, and old ones to the journal, before the end
+  db.exec(
+    'BEGIN; CREATE TABLE torn (x); INSERT INTO torn SELECT zeroblob(100000); UPDATE products SET name = 1',
+  );
+  // What a process that dies here leaves behind: the file half written, and its journal.
+  const [torn, journal] = [readFileSync(path), readFileSync(`${path}-journal`)];
+  db.close();
+  expect(torn.equals(whole)).toBe(false);
+  writeFileSync(path, torn);
+  writeFileSync(`${path}-journal`, journal);
+  const store = valueIn(openYardFile(path, { readOnly }));
+  expect(valueIn(store.readYard())).toStrictEqual(fullYard());
+  store.close();
+  expect(readdirSync(place.folder)).toStrictEqual(['garden.gpkg']);
+});
+
 test('a closed yard is one file, with nothing beside it', () => {
   const store = create();
   valueIn(store.applyEdit(moveCorner(fullYard(), 'z1', point(1, 1)), []));
