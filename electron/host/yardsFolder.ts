@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { Yard } from '../../core/yard.ts';
@@ -12,20 +12,24 @@ export function defaultYardsFolder(environment: NodeJS.ProcessEnv): string {
 }
 
 /**
- * The yard to show when none was named: the one changed last. On the very first start the folder is made and
- * the sample yard is put in it; one that was emptied by hand stays empty.
+ * The yard to show when none was named: the one changed last. On the first start, when there is no folder or
+ * nothing in it yet, the sample yard is put there.
  */
 export function firstYardPath(folder: string, shop: YardShop, sample: () => Yard): string | null {
-  if (!existsSync(folder)) {
-    makeFolder(folder);
-    const made = shop.create(join(folder, 'Sample yard.gpkg'), sample(), []);
-    if (made.ok) made.value.close();
-  }
+  makeFolder(folder);
   const listing = listFolder(folder);
   if (!listing.ok) return null;
-  const yards = listing.value.entries.filter((entry) => entry.kind === 'yard');
+  const { entries } = listing.value;
+  if (entries.length === 0) return makeSample(join(folder, 'Sample yard.gpkg'), shop, sample());
+  const yards = entries.filter((entry) => entry.kind === 'yard');
   const newest = Math.max(...yards.map((entry) => entry.changedAtMs));
   return yards.find((entry) => entry.changedAtMs === newest)?.path ?? null;
+}
+
+function makeSample(path: string, shop: YardShop, sample: Yard): string | null {
+  const made = shop.create(path, sample, []);
+  if (made.ok) made.value.close();
+  return made.ok ? path : null;
 }
 
 /** Makes a folder unless it is there. One that cannot be made is found missing by whatever is put in it. */
