@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { checkOutline } from '../../../core/zones/index.ts';
+import { outline, points, rect } from '../../support/builders.ts';
+
+test('a sound outline is handed back, and again when asked again', () => {
+  const bed = outline('bed', 'roses', rect(0, 0, 3, 2), rect(1, 0.5, 1, 1));
+  expect(checkOutline(bed)).toEqual({ ok: true, value: bed });
+  expect(checkOutline(bed)).toEqual({ ok: true, value: bed });
+});
+
+test('all that is wrong with its rings is said, under its name, each time', () => {
+  const bed = outline('bed', 'roses', points([0, 0], [2, 2], [2, 0], [0, 2]), points([1, 1]));
+  for (let asked = 0; asked < 2; asked++) {
+    expect(checkOutline(bed)).toMatchObject({
+      ok: false,
+      problems: [
+        { kind: 'shape/self-crossing', where: { outlineId: 'roses', name: 'roses', at: { xM: 1, yM: 1 } } },
+        { kind: 'shape/too-few-points', where: { outlineId: 'roses' }, facts: { points: 1 } },
+      ],
+    });
+  }
+});
