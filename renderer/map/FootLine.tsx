@@ -38,7 +38,9 @@ export function FootLine(props: FootLineProps) {
   const [text, setText] = useState('');
   const field = useRef<HTMLInputElement>(null);
   const units = yard.details.unitSystem;
-  const prompt = promptOf(drawing, units, yard, preview?.mayEdit ?? false);
+  const asked = promptOf(drawing, units, yard, preview?.mayEdit ?? false);
+  const prompt =
+    props.plan && !preview?.mayEdit ? { ...asked, text: 'Click a section to pick it out' } : asked;
   const typable = prompt.typedLabel !== null;
   useTypingFindsField(field, typable);
   const areaM2 = areaInHandM2(props);

@@ -34,8 +34,9 @@ export function HandLayer({ preview, lens, sight, units }: HandLayerProps) {
       <path d={lens.path(rubber, false)} className="rubber" />
       <BrokenRings rings={broken} lens={lens} />
       <path d={lens.path(pointedLength, false)} className="pointed-length" />
-      {pointedLength.map((at) => (
-        <LengthEnd key={`${at.xM} ${at.yM}`} at={lens.toLayer(at)} />
+      {pointedLength.map((at, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the first end and the second
+        <LengthEnd key={i} at={lens.toLayer(at)} />
       ))}
       {dimensions.map((dimension) => (
         <DimensionLine key={keyOf(dimension)} dimension={dimension} lens={lens} units={units} />

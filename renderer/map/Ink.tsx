@@ -23,8 +23,13 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
     .filter(Boolean)
     .join(' ');
   return (
-    <svg className={className} width="1" height="1">
-      <title>{yard.details.name}</title>
+    <svg
+      className={className}
+      width="1"
+      height="1"
+      role="group"
+      aria-label={`Outlines of ${yard.details.name}`}
+    >
       <Hatches />
       <GridLines lens={lens} sight={sight} units={units} />
       {plan !== null && <SectionGround plan={plan} lens={lens} selection={selection} />}

@@ -2,7 +2,7 @@ import { FOOT_M } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { stepAtMost } from './niceSteps.ts';
 
-const LONGEST_PX = 120;
+const LONGEST_PX = 150;
 
 /** A ruler's four fields, black and white, as long as the ground it stands for. */
 export function ScaleBar({
