@@ -42,25 +42,36 @@ export function placeInRing(ring: Ring, point: YardPoint): 'inside' | 'outside' 
   return inside ? 'inside' : 'outside';
 }
 
-/** Rings do not cross, so one point of the hole that is not on the outer ring settles it. */
+/** So many more corners on one side than on the other settle where a hole lies. */
+const CLEAR_LEAD = 5;
+
+/**
+ * Rings do not cross but for rounding: where a hole touches an outer ring, a corner of it may lie a grid step on
+ * the wrong side. So its corners and middles are asked until one answer leads clearly, or all have been.
+ */
 function ringInside(hole: Ring, outer: Ring): boolean {
+  let lead = 0;
   for (const [i, corner] of hole.entries()) {
     const next = hole[(i + 1) % hole.length] as YardPoint;
     const middle = { xM: (corner.xM + next.xM) / 2, yM: (corner.yM + next.yM) / 2 };
     for (const point of [corner, middle]) {
       const place = placeInRing(outer, point);
-      if (place !== 'on') return place === 'inside';
+      if (place !== 'on') lead += place === 'inside' ? 1 : -1;
+      if (Math.abs(lead) >= CLEAR_LEAD) return lead > 0;
     }
   }
-  // Every corner and middle lies on the outer ring: the two share their whole edge.
-  return true;
+  // When every corner and middle lies on the outer ring the two share their whole edge.
+  return lead >= 0;
 }
+
+/** Boxes of rings that touch may differ by the rounding of one corner. */
+const BOX_SLACK_M = 2e-5;
 
 function boxInside(inner: RingBounds, outer: RingBounds): boolean {
   return (
-    inner.minXM >= outer.minXM &&
-    inner.minYM >= outer.minYM &&
-    inner.maxXM <= outer.maxXM &&
-    inner.maxYM <= outer.maxYM
+    inner.minXM >= outer.minXM - BOX_SLACK_M &&
+    inner.minYM >= outer.minYM - BOX_SLACK_M &&
+    inner.maxXM <= outer.maxXM + BOX_SLACK_M &&
+    inner.maxYM <= outer.maxYM + BOX_SLACK_M
   );
 }

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { test } from 'vitest';
 import { bearingDegOf, expectedLanes, laneHeadings, laneRadOf } from '../../../core/passes/headings.ts';
 import { moved, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { test } from 'vitest';
 import { makeWalkable } from '../../../core/passes/walkInside.ts';
 import { lShape, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
