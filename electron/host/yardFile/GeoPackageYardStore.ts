@@ -16,6 +16,7 @@ import {
   tablesOf,
   type YardStore,
 } from '../../../core/yardFile/index.ts';
+import { checkSchema } from './checkFile.ts';
 import { copyWhole } from './copyWhole.ts';
 import { inTransaction } from './connection.ts';
 import { writeAreas, writeContents, writeFrame } from './derivedColumns.ts';
@@ -32,6 +33,7 @@ export class GeoPackageYardStore implements YardStore {
   readonly #ownership: Ownership | null;
   readonly #tables: YardTables;
   readonly #log: EditLog;
+  #schemaVersion: unknown;
 
   /** @param ownership held for writing and given back on close; null = read only */
   constructor(db: Database.Database, path: string, ownership: Ownership | null) {
@@ -41,6 +43,7 @@ export class GeoPackageYardStore implements YardStore {
     this.readOnly = ownership === null;
     this.#tables = new YardTables(db, path);
     this.#log = new EditLog(db, path);
+    this.#schemaVersion = schemaVersionOf(db);
   }
 
   readYard(): Result<Yard> {
@@ -66,6 +69,7 @@ export class GeoPackageYardStore implements YardStore {
     const wrong = checkEdit(edit) ?? checkImages(images);
     if (wrong !== null) return badRequest(wrong);
     return this.#run('write', () => {
+      this.#refuseStrangeSchema();
       this.#write(edit.changes);
       writeImages(this.#db, images);
       this.#log.record(edit);
@@ -114,6 +118,7 @@ export class GeoPackageYardStore implements YardStore {
 
   #takeStep(next: () => { readonly step: Edit; take(): void } | null): Result<HistoryStep> {
     return this.#run('write', () => {
+      this.#refuseStrangeSchema();
       const taken = next();
       if (taken !== null) {
         this.#write(taken.step.changes);
@@ -121,6 +126,15 @@ export class GeoPackageYardStore implements YardStore {
       }
       return { step: taken?.step ?? null, history: this.#log.history() };
     });
+  }
+
+  /** Another program may have added a trigger since the file was opened; it would run on our edits. */
+  #refuseStrangeSchema(): void {
+    const version = schemaVersionOf(this.#db);
+    if (version === this.#schemaVersion) return;
+    const wrong = checkSchema(this.#db);
+    if (wrong !== null) throw new Refusal(damaged(this.#path, wrong));
+    this.#schemaVersion = version;
   }
 
   /** Writes the rows an edit names, each only if it is what the edit says it was, and what follows from them. */
@@ -202,6 +216,11 @@ function writeImages(db: Database.Database, images: readonly NewImage[]): void {
   for (const { imageHash, mediaType, bytes } of images) {
     insert.run(imageHash, mediaType, Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
   }
+}
+
+/** SQLite's own count of changes to the schema. */
+function schemaVersionOf(db: Database.Database): unknown {
+  return db.pragma('schema_version', { simple: true });
 }
 
 function sha256(bytes: Uint8Array): string {

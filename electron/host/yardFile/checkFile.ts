@@ -19,8 +19,10 @@ const MOST_IMAGE_BYTES = 512 * 2 ** 20;
 /** The schema version of a yard file; null when the tables of a yard are not in it at all. */
 export function readVersion(db: Database.Database): Reading<number> | null {
   if (db.pragma('application_id', { simple: true }) !== GPKG_APPLICATION_ID) return null;
-  const known = db.prepare("SELECT type FROM sqlite_schema WHERE name = 'yard_version'").get();
-  if (known === undefined) return null;
+  const type = db.prepare("SELECT type FROM sqlite_schema WHERE name = 'yard_version'").pluck().get();
+  if (type === undefined) return null;
+  // A view could count for ever.
+  if (type !== 'table') return unreadable(`yard_version is a ${type} and not a table`);
   const rows = db.prepare('SELECT schema_version FROM yard_version LIMIT 2').pluck().all();
   const version = rows[0];
   if (rows.length !== 1 || typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1) {

@@ -1,5 +1,5 @@
-import { accessSync, constants, statSync } from 'node:fs';
-import { basename, resolve } from 'node:path';
+import { accessSync, constants, realpathSync, statSync } from 'node:fs';
+import { basename } from 'node:path';
 import type Database from 'better-sqlite3';
 import type { Problem } from '../../../core/problems.ts';
 import { ok, type Result } from '../../../core/result.ts';
@@ -27,9 +27,10 @@ export interface OpenOptions {
  * Cost: reads the whole file once (SQLite's quick_check).
  */
 export function openYardFile(givenPath: string, options: OpenOptions = {}): Result<YardStore> {
-  const path = resolve(givenPath);
   const migrations = options.migrations ?? MIGRATIONS;
-  return withTrouble(path, () => {
+  return withTrouble(givenPath, () => {
+    // One yard has one lock, by whatever link or relative path it is reached.
+    const path = realpathSync(givenPath);
     if (!statSync(path).isFile()) throw new Refusal(notAYard(path, 'a folder'));
     if (statSync(path).size === 0) throw new Refusal(notAYard(path, 'an empty file'));
     if (options.readOnly === true) return ok(openForReading(path, migrations));

@@ -70,6 +70,10 @@ describe('a schema that is not ours is refused at the door', () => {
       'DROP TABLE yard_version; CREATE VIEW yard_version AS SELECT 1 AS schema_version, 1 AS edit_sequence',
       'yard_version',
     ],
+    [
+      'DROP TABLE yard_version; CREATE VIEW yard_version AS WITH RECURSIVE n(x) AS (SELECT 1 UNION ALL SELECT x + 1 FROM n) SELECT x AS schema_version FROM n WHERE x < 0',
+      'yard_version is a view',
+    ],
   ])('%s', (sql, named) => {
     spoil(sql);
     expect(detailOfOpening()).toContain(named);

@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -214,6 +214,26 @@ test('a yard another program writes to in the background is seen as it is now', 
   const store = create();
   meddle("UPDATE products SET name = 'renamed outside'");
   expect(valueIn(store.readYard()).products[0]?.name).toBe('renamed outside');
+  store.close();
+});
+
+test('a trigger slipped in while the yard is open is met before it runs; a harmless table is not', () => {
+  const store = create();
+  meddle('CREATE TABLE notes (note TEXT)');
+  const first = moveCorner(fullYard(), 'z1', point(1, 1));
+  expect(valueIn(store.applyEdit(first, [])).sequence).toBe(1);
+  meddle('CREATE TRIGGER evil AFTER UPDATE ON zones BEGIN DELETE FROM marks; END');
+  const yard = valueIn(store.readYard());
+  expect(kindOf(store.applyEdit(moveCorner(yard, 'z1', point(2, 2)), []))).toBe('file/damaged');
+  expect(kindOf(store.undo())).toBe('file/damaged');
+  expect(valueIn(store.readYard())).toStrictEqual(yard);
+  store.close();
+});
+
+test('a yard reached by a link is the same yard', () => {
+  const store = create();
+  symlinkSync(path, place.path('link'));
+  expect(kindOf(openYardFile(place.path('link')))).toBe('file/locked');
   store.close();
 });
 
