@@ -51,8 +51,8 @@ export function readPosition(value: unknown, toLonLat: ToLonLat): LonLat | Posit
 /** The closing position and any immediate repeat are dropped; they are no corners. */
 function withoutRepeats(points: readonly LonLat[]): readonly LonLat[] {
   return points.filter((point, at) => {
-    const before = points[(at + points.length - 1) % points.length];
-    return point.lonDeg !== before?.lonDeg || point.latDeg !== before.latDeg;
+    const next = points[(at + 1) % points.length];
+    return point.lonDeg !== next?.lonDeg || point.latDeg !== next.latDeg;
   });
 }
 

@@ -6,8 +6,8 @@ type ThreadMessage =
   | { readonly stage: 'decoding'; readonly pixels: number }
   | { readonly stage: 'done'; readonly decoded: DecodedTiff };
 
-/** For starting the thread and reading tags; a sound file takes well under a second. */
-const HEADER_LIMIT_MS = 10_000;
+/** For starting the thread and reading tags: well under a second, ten times that on a busy machine. */
+const HEADER_LIMIT_MS = 20_000;
 /** For decoding and packing, added per pixel: about ten times what an uncompressed picture takes. */
 const LIMIT_MS_PER_PIXEL = 0.004;
 /** Damaged run lengths can grow a list without end; the thread dies before the app does. */

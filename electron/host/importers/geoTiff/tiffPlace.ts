@@ -23,6 +23,9 @@ export interface ProjDefinition {
 
 /** GeoTIFF 1.1 (OGC 19-008), 7.1.2: RasterPixelIsPoint puts the tie point at the pixel's centre. */
 const PIXEL_IS_POINT = 2;
+/** GeoTIFF 1.1, 7.1.1: GTModelTypeGeoKey. */
+const MODEL_PROJECTED = 1;
+const MODEL_GEOGRAPHIC = 2;
 /** GeoTIFF 1.1: the code that says "defined by the keys that follow". */
 const USER_DEFINED = 32767;
 
@@ -75,10 +78,20 @@ async function numbersOf(
   return Array.from((await image.fileDirectory.loadValue(tag)) as ArrayLike<number>);
 }
 
+/**
+ * What the keys spell out, when they spell out anything. The library answers plain longitude and latitude for
+ * keys it does not understand and for none at all, so its answer counts only where the keys ask for that.
+ */
 function definitionOf(keys: Record<string, unknown>): ProjDefinition | null {
+  const isProjected = keys.GTModelTypeGeoKey === MODEL_PROJECTED || keys.ProjectedCSTypeGeoKey !== undefined;
+  const isGeographic = keys.GTModelTypeGeoKey === MODEL_GEOGRAPHIC && keys.GeographicTypeGeoKey !== undefined;
+  if (!isProjected && !isGeographic) return null;
   try {
     const made = geokeysToProj4.toProj4(keys as unknown as geokeysToProj4.GeoKeys);
-    if (!made.proj4.includes('+proj')) return null;
+    // A file may name the system its projection stands on; the library calls that an error and copes.
+    const { bothGCSAndPCSAreSet: _, ...errors } = made.errors as Partial<typeof made.errors>;
+    const isAsAsked = made.isGCS === !isProjected && made.proj4.includes('+proj');
+    if (!isAsAsked || Object.keys(errors).length > 0) return null;
     const { x, y } = made.coordinatesConversionParameters;
     return { proj: made.proj4, unitX: x, unitY: y };
   } catch {
