@@ -98,16 +98,13 @@ interface CornersProps {
   readonly sight: Sight;
 }
 
+/** Corners set so far; the first is filled, for it closes. */
 function Corners({ ring, lens, sight }: CornersProps) {
+  const first = ring[0];
   return (
     <g>
-      {ring.map((corner, i) => {
-        const at = lens.toLayer(corner);
-        if (!inSight(at, sight)) return null;
-        const className = i === 0 ? 'corner first' : 'corner';
-        // biome-ignore lint/suspicious/noArrayIndexKey: a corner is its place in the ring
-        return <rect key={i} x={at.x - 4} y={at.y - 4} width="8" height="8" className={className} />;
-      })}
+      <path d={squares(ring, lens, sight)} className="corner" />
+      {first && <path d={square(lens.toLayer(first), 8)} className="corner chosen" />}
     </g>
   );
 }
@@ -121,45 +118,63 @@ interface HandlesProps {
 /** Squares on the corners; a small plus in the middle of each edge long enough to take another corner. */
 function Handles({ reshaping, lens, sight }: HandlesProps) {
   const { rings, hover, chosen } = reshaping;
-  const is = (handle: typeof hover, of: 'corner' | 'edge', ring: number, at: number): boolean =>
-    handle !== null && handle.of === of && handle.ring === ring && handle.at === at;
+  const hovered = hover && handlePlace(rings, hover);
+  const chosenAt = chosen && handlePlace(rings, chosen);
   return (
     <g>
-      {rings.map((ring, r) =>
-        ring.map((corner, i) => {
-          const at = lens.toLayer(corner);
-          const after = lens.toLayer(ring[(i + 1) % ring.length] ?? corner);
-          const size = is(chosen, 'corner', r, i) || is(hover, 'corner', r, i) ? 11 : 8;
-          const long = Math.hypot(after.x - at.x, after.y - at.y) >= SHORT_EDGE_PX;
-          const edgeAt = long ? handlePlace(rings, { of: 'edge', ring: r, at: i }) : undefined;
-          const mid = edgeAt && lens.toLayer(edgeAt);
-          return (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a corner is its place in the ring
-            <g key={i}>
-              {mid && inSight(mid, sight) && (
-                <g
-                  transform={`translate(${mid.x.toFixed(1)} ${mid.y.toFixed(1)})`}
-                  className={is(hover, 'edge', r, i) ? 'edge-handle hover' : 'edge-handle'}
-                >
-                  <circle r={is(hover, 'edge', r, i) ? 7 : 5} />
-                  <path d="M-3 0H3M0 -3V3" />
-                </g>
-              )}
-              {inSight(at, sight) && (
-                <rect
-                  x={at.x - size / 2}
-                  y={at.y - size / 2}
-                  width={size}
-                  height={size}
-                  className={is(chosen, 'corner', r, i) ? 'corner chosen' : 'corner'}
-                />
-              )}
-            </g>
-          );
-        }),
+      <path d={rings.map((ring) => edgeMiddles(ring, lens, sight)).join('')} className="edge-handle" />
+      <path d={rings.map((ring) => squares(ring, lens, sight)).join('')} className="corner" />
+      {hover && hovered && (
+        <path
+          d={hover.of === 'edge' ? ringedPlus(lens.toLayer(hovered), 7) : square(lens.toLayer(hovered), 11)}
+          className={hover.of === 'edge' ? 'edge-handle hover' : 'corner'}
+        />
       )}
+      {chosenAt && <path d={square(lens.toLayer(chosenAt), 11)} className="corner chosen" />}
     </g>
   );
+}
+
+/** Corners closer together than this on the screen share a square: more would be a smear, and slow. */
+const CROWDED_PX = 7;
+
+/** One path for all squares, since an outline may have thousands of corners. */
+function squares(ring: Ring, lens: Lens, sight: Sight): string {
+  let d = '';
+  let lastX = Number.NEGATIVE_INFINITY;
+  let lastY = Number.NEGATIVE_INFINITY;
+  for (const corner of ring) {
+    const at = lens.toLayer(corner);
+    if (Math.abs(at.x - lastX) < CROWDED_PX && Math.abs(at.y - lastY) < CROWDED_PX) continue;
+    if (!inSight(at, sight)) continue;
+    d += square(at, 8);
+    lastX = at.x;
+    lastY = at.y;
+  }
+  return d;
+}
+
+function edgeMiddles(ring: Ring, lens: Lens, sight: Sight): string {
+  let d = '';
+  for (const [i, corner] of ring.entries()) {
+    const from = lens.toLayer(corner);
+    const to = lens.toLayer(ring[(i + 1) % ring.length] ?? corner);
+    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    const long = Math.hypot(to.x - from.x, to.y - from.y) >= SHORT_EDGE_PX;
+    if (long && inSight(middle, sight)) d += ringedPlus(middle, 5);
+  }
+  return d;
+}
+
+function square({ x, y }: Xy, sizePx: number): string {
+  return `M${(x - sizePx / 2).toFixed(1)} ${(y - sizePx / 2).toFixed(1)}h${sizePx}v${sizePx}h${-sizePx}z`;
+}
+
+/** A circle with a plus in it. */
+function ringedPlus({ x, y }: Xy, radiusPx: number): string {
+  const ring = `m${-radiusPx} 0a${radiusPx} ${radiusPx} 0 1 0 ${2 * radiusPx} 0a${radiusPx} ${radiusPx} 0 1 0 ${-2 * radiusPx} 0`;
+  const centre = `M${x.toFixed(1)} ${y.toFixed(1)}`;
+  return `${centre}${ring}${centre}m-3 0h6m-3 -3v6`;
 }
 
 function inSight(at: Xy, sight: Sight): boolean {

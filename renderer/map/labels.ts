@@ -87,16 +87,17 @@ const OFF_MIDDLE = 0.5;
 function widestPlace(region: Region, halfHeightM: number): YardPoint {
   const box = ringBounds(region.outer);
   const stepM = (box.maxYM - box.minYM) / (ROWS + 1);
+  const rows = rowStretches(region, box.minYM, stepM);
+  const rowsAbove = rowStretches(region, box.minYM + halfHeightM, stepM);
+  const rowsBelow = rowStretches(region, box.minYM - halfHeightM, stepM);
   let best = { xM: (box.minXM + box.maxXM) / 2, yM: (box.minYM + box.maxYM) / 2 };
   let bestScore = 0;
   for (let row = 1; row <= ROWS; row += 1) {
     const yM = box.minYM + row * stepM;
     const offMiddle = Math.abs(row - (ROWS + 1) / 2) / (ROWS / 2);
-    const above = stretches(region, yM + halfHeightM);
-    const below = stretches(region, yM - halfHeightM);
-    for (const stretch of stretches(region, yM)) {
-      const head = above.filter((other) => meet(other, stretch));
-      const foot = below.filter((other) => meet(other, stretch));
+    for (const stretch of rows[row] ?? []) {
+      const head = (rowsAbove[row] ?? []).filter((other) => meet(other, stretch));
+      const foot = (rowsBelow[row] ?? []).filter((other) => meet(other, stretch));
       // With no room for the height anywhere, the row's own stretch is still the best there is, at a discount.
       const narrowed = head.flatMap((h) => foot.map((f) => common(common(stretch, h), f)));
       for (const [room, share] of [[stretch, 0.2] as const, ...narrowed.map((each) => [each, 1] as const)]) {
@@ -123,16 +124,31 @@ interface Stretch {
   readonly rightM: number;
 }
 
-/** The parts of one row that are inside, from west to east. */
-function stretches(region: Region, yM: number): readonly Stretch[] {
-  const crossings: number[] = [];
+/** For rows 1 to ROWS, one step apart from a start: the parts of each that are inside, from west to east. */
+function rowStretches(region: Region, startM: number, stepM: number): readonly (readonly Stretch[])[] {
+  const crossings: number[][] = Array.from({ length: ROWS + 1 }, () => []);
   for (const ring of [region.outer, ...region.holes]) {
     for (const [i, a] of ring.entries()) {
       const b = ring[(i + 1) % ring.length];
-      if (b === undefined || a.yM > yM === b.yM > yM) continue;
-      crossings.push(a.xM + ((yM - a.yM) / (b.yM - a.yM)) * (b.xM - a.xM));
+      if (b === undefined || a.yM === b.yM) continue;
+      // A row on a corner belongs to the edge above it, so that it is crossed once and not twice.
+      const low = Math.max(1, Math.ceil((Math.min(a.yM, b.yM) - startM) / stepM));
+      const high = Math.min(ROWS, Math.ceil((Math.max(a.yM, b.yM) - startM) / stepM) - 1);
+      for (let row = low; row <= high; row += 1) {
+        const yM = startM + row * stepM;
+        crossings[row]?.push(a.xM + ((yM - a.yM) / (b.yM - a.yM)) * (b.xM - a.xM));
+      }
     }
   }
+  return crossings.map(paired);
+}
+
+/** The parts of one row that are inside, from west to east. */
+function stretches(region: Region, yM: number): readonly Stretch[] {
+  return rowStretches(region, yM - 1, 1)[1] ?? [];
+}
+
+function paired(crossings: number[]): readonly Stretch[] {
   crossings.sort((a, b) => a - b);
   const found: Stretch[] = [];
   for (let i = 0; i + 1 < crossings.length; i += 2) {

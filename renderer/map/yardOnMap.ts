@@ -16,6 +16,8 @@ const WORLD_PX = 256;
 export class YardOnMap {
   readonly origin: LonLat;
   readonly #rings = new WeakMap<Ring, Float64Array>();
+  /** Corners outlive the rings they are in: while one is dragged, all the others are the same objects. */
+  readonly #points = new WeakMap<YardPoint, Xy>();
 
   constructor(frame: YardFrame) {
     this.origin = frame.kind === 'placed' ? frame.origin : NOWHERE;
@@ -27,6 +29,14 @@ export class YardOnMap {
 
   /** Web-map pixels at zoom 0. */
   toWorld(at: YardPoint): Xy {
+    const known = this.#points.get(at);
+    if (known !== undefined) return known;
+    const world = this.#project(at);
+    this.#points.set(at, world);
+    return world;
+  }
+
+  #project(at: YardPoint): Xy {
     const { lonDeg, latDeg } = yardToLonLat(this.origin, at);
     const sin = Math.sin((latDeg * Math.PI) / 180);
     return {
