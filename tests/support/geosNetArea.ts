@@ -19,7 +19,6 @@ export async function startGeos(): Promise<GeosNetArea> {
     geos.Module.stringToUTF8(wkt, text, size);
     const shape = geos.GEOSWKTReader_read(reader, text);
     geos.Module._free(text);
-    if (geos.GEOSisValid(shape) === 1) return shape;
     const valid = geos.GEOSMakeValid(shape);
     geos.GEOSGeom_destroy(shape);
     return valid;
