@@ -41,7 +41,7 @@ export type GridPaths = Paths64;
  */
 export function toGrid(regions: readonly Region[]): GridPaths {
   return regions.flatMap((region) =>
-    run(ClipType.Union, [region.outer, ...region.holes].map(ringToGrid), [], FillRule.EvenOdd),
+    run(ClipType.Union, rings(region).map(ringToGrid), [], FillRule.EvenOdd),
   );
 }
 
@@ -54,6 +54,11 @@ export function snapRing(ring: Ring): YardPoint[] {
       return corner.x !== next?.x || corner.y !== next.y;
     }),
   );
+}
+
+/** Rings of fewer than three corners hold no ground, and the library trips over an empty one. */
+function rings(region: Region): Ring[] {
+  return [region.outer, ...region.holes].filter((ring) => ring.length >= 3);
 }
 
 /** Overlay of two sets on the grid. */
@@ -112,6 +117,7 @@ export function bufferGrid(
   halfWidthM: number,
   ends: 'flat' | 'round',
 ): GridPaths {
+  if (line.length === 0) return [];
   const work = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE);
   const first = line[0];
   const last = line.at(-1);
@@ -126,6 +132,7 @@ export function bufferGrid(
 
 /** The parts of an open line that lie inside. */
 export function clipLineGrid(line: readonly YardPoint[], inside: GridPaths): YardPoint[][] {
+  if (line.length < 2) return [];
   const work = new Clipper64();
   work.addOpenSubject([ringToGrid(line)]);
   work.addClip(inside);

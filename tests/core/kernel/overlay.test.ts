@@ -102,6 +102,15 @@ describe('putting together', () => {
   });
 });
 
+test('rings and lines without enough corners are no ground and no walk', () => {
+  const rubbish = [region([]), region(points([1, 1])), region(points([1, 1], [2, 2]))];
+  expect(unionRegions(rubbish)).toEqual([]);
+  expectNear(regionsAreaM2(subtractRegions([square], rubbish)), 100, 1e-9, 'm²'); // 10 * 10
+  expect(offsetRegions([region([])], 1)).toEqual([]);
+  expect(bufferLine([], 1)).toEqual([]);
+  expect(clipLine(points([5, 5]), [square])).toEqual([]);
+});
+
 describe('laws on random yards', () => {
   test('what is left and what is taken make up the zone, and every spot is in one of them', () => {
     let spots = 0;
