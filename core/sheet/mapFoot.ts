@@ -23,13 +23,13 @@ export function drawMapFoot(box: PageBox, scale: number, units: UnitSystem, nort
   ];
 }
 
-/** The longest bar of 1, 2 or 5 times a power of ten in the yard's unit that fits, in four blocks. */
+/** The longest bar of 1, 2 or 4 times a power of ten in the yard's unit that fits, in four blocks. */
 export function scaleBarLength(
   scale: number,
   units: UnitSystem,
 ): { readonly steps: number; readonly lengthMm: number } {
   const unitMm = (1000 * (units === 'us' ? FOOT_M : 1)) / scale;
-  let best = 1;
+  let best = 0.1;
   for (const power of [0.1, 1, 10, 100, 1000]) {
     for (const digit of [1, 2, 4]) {
       if (digit * power * unitMm <= BAR_MOST_MM) best = Math.max(best, digit * power);

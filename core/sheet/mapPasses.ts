@@ -73,7 +73,8 @@ function findPlaceAlong(
 ): PagePoint | undefined {
   const length = pathLengthMm(points);
   const stepMm = Math.max(radiusMm / 2, length / 60);
-  for (let way = Math.min(radiusMm * 1.6, length / 2); way <= length; way += stepMm) {
+  // On a short pass the number stands on its start, so that the arrow head stays clear.
+  for (let way = length > radiusMm * 8 ? radiusMm * 1.6 : 0; way <= length; way += stepMm) {
     const { point } = pointAlong(points, way);
     if (isFree(room, circleBox(point, radiusMm))) return point;
   }

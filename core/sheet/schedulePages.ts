@@ -55,7 +55,7 @@ function zoneSchedule({ units, figures }: SheetContext): FlowItem {
         { title: 'zone', share: 2, align: 'left' },
         { title: `gross, ${UNIT[units]}`, share: 1, align: 'right' },
         { title: `cut-outs, ${UNIT[units]}`, share: 1, align: 'right' },
-        ...(shared ? [{ title: 'counted elsewhere', share: 1.1, align: 'right' } as const] : []),
+        ...(shared ? [{ title: `elsewhere, ${UNIT[units]}`, share: 1, align: 'right' } as const] : []),
         { title: `turf, ${UNIT[units]}`, share: 1, align: 'right' },
         { title: `left out, ${UNIT[units]}`, share: 1, align: 'right' },
         { title: `treated, ${UNIT[units]}`, share: 1.3, align: 'right' },

@@ -4,26 +4,16 @@ import type { Section } from '../sections/index.ts';
 import {
   apportionForDisplay,
   carrierUnitFor,
-  SQUARE_FOOT_M2,
   type ShownVolumeUnit,
   volumeStepL,
   volumeUnitFor,
 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
+import { areaStepM2, type PrintedSum, type PrintedZone, printedSum, printedZones } from '../zones/index.ts';
 
-/** One zone's areas as printed: treated + left out = turf, turf + cut-outs + owned by other = gross. */
-export interface ZoneFigures {
-  readonly zoneId: string;
-  readonly name: string;
-  readonly treatedM2: number;
-  /** The same ground rounded in the other unit system, where it has to add up too. */
+/** One zone's areas as printed, and its treated ground rounded in the other unit system, where it adds up too. */
+export interface ZoneFigures extends PrintedZone {
   readonly otherTreatedM2: number;
-  readonly leftOutM2: number;
-  readonly turfM2: number;
-  readonly cutOutM2: number;
-  readonly ownedByOtherM2: number;
-  readonly grossM2: number;
-  readonly sigmaM2: number | null;
 }
 
 export interface LoadFigures {
@@ -39,16 +29,12 @@ export interface LoadFigures {
 /** Every figure the sheet prints more than once or sums, already rounded so that the paper adds up. */
 export interface SheetFigures {
   readonly zones: readonly ZoneFigures[];
-  readonly zoneSum: Omit<ZoneFigures, 'zoneId' | 'name'>;
+  readonly zoneSum: PrintedSum & Pick<ZoneFigures, 'otherTreatedM2'>;
   readonly loads: readonly LoadFigures[];
   readonly productUnit: ShownVolumeUnit;
   readonly carrierUnit: ShownVolumeUnit;
   readonly productTotalL: number;
   readonly carrierTotalL: number;
-}
-
-export function areaStepM2(units: UnitSystem): number {
-  return units === 'us' ? SQUARE_FOOT_M2 : 0.1;
 }
 
 /** The system the yard is not kept in; the sheet shows both. */
@@ -83,7 +69,7 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
   });
   return {
     zones,
-    zoneSum: sumZones(zones),
+    zoneSum: { ...printedSum(zones), otherTreatedM2: sum(zones.map((zone) => zone.otherTreatedM2)) },
     loads,
     productUnit,
     carrierUnit,
@@ -92,68 +78,14 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
   };
 }
 
+/** The zones this plan treats; rounded among all zones of the yard, as on the screen. */
 function zoneFigures(plan: JobPlan, units: UnitSystem): ZoneFigures[] {
-  const step = areaStepM2(units);
-  const treatedIds = new Set(plan.ground.sections.map((section) => section.zoneId));
-  const zones = plan.ground.resolved.zones.filter((zone) => treatedIds.has(zone.zoneId));
-  const otherTreated = shareOut(
-    zones.map((zone) => zone.treatedAreaM2),
-    areaStepM2(otherUnits(units)),
-  );
-  const treated = shareOut(
-    zones.map((zone) => zone.treatedAreaM2),
-    step,
-  );
-  const leftOut = shareOut(
-    zones.map((zone) => Math.max(0, zone.turfAreaM2 - zone.treatedAreaM2)),
-    step,
-  );
-  const cutOut = shareOut(
-    zones.map((zone) => zone.cutOutAreaM2),
-    step,
-  );
-  const owned = shareOut(
-    zones.map((zone) => zone.ownedByOtherAreaM2),
-    step,
-  );
-  return zones.map((zone, i) => {
-    const treatedM2 = treated[i] as number;
-    const otherTreatedM2 = otherTreated[i] as number;
-    const leftOutM2 = leftOut[i] as number;
-    const cutOutM2 = cutOut[i] as number;
-    const ownedByOtherM2 = owned[i] as number;
-    const turfM2 = treatedM2 + leftOutM2;
-    const grossM2 = turfM2 + cutOutM2 + ownedByOtherM2;
-    const { zoneId, name, sigmaM2 } = zone;
-    return {
-      zoneId,
-      name,
-      treatedM2,
-      otherTreatedM2,
-      leftOutM2,
-      turfM2,
-      cutOutM2,
-      ownedByOtherM2,
-      grossM2,
-      sigmaM2,
-    };
-  });
-}
-
-function sumZones(zones: readonly ZoneFigures[]): Omit<ZoneFigures, 'zoneId' | 'name'> {
-  const sigmas = zones.map((zone) => zone.sigmaM2);
-  const stated = sigmas.filter((sigma) => sigma !== null);
-  return {
-    treatedM2: sum(zones.map((zone) => zone.treatedM2)),
-    otherTreatedM2: sum(zones.map((zone) => zone.otherTreatedM2)),
-    leftOutM2: sum(zones.map((zone) => zone.leftOutM2)),
-    turfM2: sum(zones.map((zone) => zone.turfM2)),
-    cutOutM2: sum(zones.map((zone) => zone.cutOutM2)),
-    ownedByOtherM2: sum(zones.map((zone) => zone.ownedByOtherM2)),
-    grossM2: sum(zones.map((zone) => zone.grossM2)),
-    // Zones are traced one by one, so their errors are taken as independent: variances add.
-    sigmaM2: stated.length < sigmas.length ? null : Math.hypot(...stated),
-  };
+  const { resolved, sections } = plan.ground;
+  const treatedIds = new Set(sections.map((section) => section.zoneId));
+  const others = printedZones(resolved, otherUnits(units));
+  return printedZones(resolved, units)
+    .map((zone, i) => ({ ...zone, otherTreatedM2: others[i]?.treatedM2 ?? zone.treatedM2 }))
+    .filter((zone) => treatedIds.has(zone.zoneId));
 }
 
 /** Section areas that add up to their zone's printed treated area. */

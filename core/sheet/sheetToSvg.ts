@@ -111,7 +111,10 @@ function colour([red, green, blue]: PageColour): string {
 }
 
 function escapeXml(words: string): string {
-  return words
+  // Control characters have no place in XML, escaped or not.
+  return [...words]
+    .filter((character) => character >= ' ')
+    .join('')
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { areaStepM2, otherUnits, sheetFigures } from '../../../core/sheet/sheetFigures.ts';
+import { expectNear } from '../../support/expectNear.ts';
+import { handMadePlan } from '../../support/handMadePlan.ts';
+import { LONG_STRIP, NINE_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';
+
+test('the sigma of all zones together is the root of the sum of squares', () => {
+  const { plan } = handMadePlan(THREE_ZONES);
+  const sigmas = plan.ground.resolved.zones.map((zone) => zone.sigmaM2 ?? Number.NaN);
+  const expected = Math.sqrt(sigmas.reduce((sum, sigma) => sum + sigma * sigma, 0)); // variances of independent errors add
+  expectNear(sheetFigures(plan, 'us').zoneSum.sigmaM2 ?? Number.NaN, expected, 1e-9, 'm²');
+});
+
+test('one zone without a stated sigma leaves the total without one', () => {
+  const zones = THREE_ZONES.zones.map((zone, i) => (i === 1 ? { ...zone, sigmaM2: null } : zone));
+  expect(sheetFigures(handMadePlan({ ...THREE_ZONES, zones }).plan, 'us').zoneSum.sigmaM2).toBeNull();
+});
+
+test('all loads are printed in one unit, the one the largest is measured in', () => {
+  const figures = sheetFigures(handMadePlan(NINE_SECTIONS).plan, 'us');
+  expect([figures.productUnit, figures.carrierUnit]).toEqual(['fl oz', 'gal']);
+  expect(sheetFigures(handMadePlan(LONG_STRIP).plan, 'metric').productUnit).toBe('mL');
+});
+
+test('loads keep the order and the sections of the mixes', () => {
+  const { plan } = handMadePlan(NINE_SECTIONS);
+  const figures = sheetFigures(plan, 'us');
+  expect(figures.loads.map((load) => load.section.id)).toEqual(plan.mixes.map((mix) => mix.sectionId));
+  expect(figures.loads.map((load) => load.load)).toEqual(plan.mixes.map((_, i) => i + 1));
+});
+
+test('only zones the job treats are in the schedule', () => {
+  const { plan } = handMadePlan(THREE_ZONES);
+  const sections = plan.ground.sections.filter((section) => section.zoneName !== 'Front lawn');
+  const names = sheetFigures({ ...plan, ground: { ...plan.ground, sections } }, 'us').zones.map(
+    (zone) => zone.name,
+  );
+  expect(names).toEqual(['Back lawn', 'West side']); // the fixture's zones without the one left out
+});
+
+test('areas are stepped by whole square feet or tenths of a square metre, and each system has the other', () => {
+  expect(areaStepM2('us')).toBe(0.09290304); // 0.3048² m², the international foot
+  expect(areaStepM2('metric')).toBe(0.1);
+  expect([otherUnits('us'), otherUnits('metric')]).toEqual(['metric', 'us']);
+});
