@@ -31,5 +31,5 @@ createRoot(place).render(
   </StrictMode>,
 );
 void session.start().then(() => {
-  if (session.snapshot().yard !== null) view.go('walk');
+  if (session.snapshot().yard !== null) view.fallOpen('walk');
 });

@@ -14,7 +14,8 @@ import type { LedgerCell, LedgerRow } from './ledger.ts';
 import { type FlowItem, flowOverPages } from './pageFlow.ts';
 import { paperPlan } from './paper.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
-import { areaStepM2, otherUnits } from './sheetFigures.ts';
+import { otherUnits } from './sheetFigures.ts';
+import { areaStepM2 } from '../zones/index.ts';
 
 const UNIT: Readonly<Record<UnitSystem, string>> = { us: 'ft²', metric: 'm²' };
 const LENGTH: Readonly<Record<UnitSystem, string>> = { us: 'ft', metric: 'm' };

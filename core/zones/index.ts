@@ -4,6 +4,12 @@
  * one drawn first. Out of scope: buffers along edges, slope.
  */
 export { checkOutline } from './checkOutline.ts';
+export {
+  areaStepM2,
+  type PrintedSum,
+  type PrintedZone,
+  printedSum,
+  printedZones,
+} from './printedZones.ts';
 export { resolveZones } from './resolveZones.ts';
 export type { ResolvedYard, ResolvedZone, ZoneOverlap } from './resolved.ts';
-export { type ZoneTotals, zoneTotals } from './zoneTotals.ts';

@@ -130,6 +130,7 @@ function YardPages() {
           <PaperView page={pages[at]} imageUrls={imageUrls} />
         ) : (
           <Sketch
+            key={file.handle}
             yard={yard}
             resolved={resolved}
             plan={page === 'mix' || page === 'walk' ? (plan?.ground ?? null) : null}
@@ -145,7 +146,7 @@ function YardPages() {
         )}
         <FootLine
           drawing={drawing}
-          preview={preview}
+          preview={page === 'sheet' ? null : preview}
           yard={yard}
           resolved={resolved}
           saving={saving}

@@ -37,6 +37,8 @@ export class View {
   #state: ViewState = { page: 'yards', selection: null, drawing: AT_REST, lamp: readLamp() };
   readonly #session: Session;
   readonly #listeners = new Set<() => void>();
+  /** Whether the person has turned a page yet. */
+  #turned = false;
 
   constructor(session: Session) {
     this.#session = session;
@@ -50,7 +52,13 @@ export class View {
 
   readonly snapshot = (): ViewState => this.#state;
 
+  /** Where the book falls open by itself; a page the person has turned to stays. */
+  readonly fallOpen = (page: PageName): void => {
+    if (!this.#turned) this.#set({ page });
+  };
+
   readonly go = (page: PageName): void => {
+    this.#turned = true;
     if (page === this.#state.page) return;
     this.input({ kind: 'interrupted' });
     this.#set({ page });

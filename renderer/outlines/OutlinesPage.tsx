@@ -2,9 +2,9 @@ import { regionsAreaM2 } from '../../core/kernel/index.ts';
 import { areaFigure, formatAreaBoth } from '../../core/units/index.ts';
 import { MARK_KINDS, OUTLINE_KINDS } from '../../core/yard.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
+import { MARK_WORDS, OUTLINE_WORDS } from '../drawing/index.ts';
 import { Ledger } from '../shared/Ledger.tsx';
 import { PageHead, PagePart } from '../shared/PageHead.tsx';
-import { KIND_WORDS } from './kindWords.ts';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
 import { ZoneLedger } from './ZoneLedger.tsx';
@@ -47,7 +47,7 @@ export function OutlinesPage() {
               key: row.id,
               selected: row.id === outline?.id,
               onSelect: () => view.select({ kind: 'outline', id: row.id }),
-              cells: [row.name, KIND_WORDS[row.kind], areaFigure(regionsAreaM2([row]), units).text],
+              cells: [row.name, OUTLINE_WORDS[row.kind], areaFigure(regionsAreaM2([row]), units).text],
             }))}
           />
         </PagePart>
@@ -64,7 +64,7 @@ export function OutlinesPage() {
               key: row.id,
               selected: row.id === mark?.id,
               onSelect: () => view.select({ kind: 'mark', id: row.id }),
-              cells: [row.name, KIND_WORDS[row.kind]],
+              cells: [row.name, MARK_WORDS[row.kind]],
             }))}
           />
         </PagePart>
@@ -87,7 +87,7 @@ function DrawPart() {
             aria-pressed={drawing.kind === 'trace' && drawing.outlineKind === kind}
             onClick={() => view.take({ kind: 'trace', outlineKind: kind })}
           >
-            {KIND_WORDS[kind]}
+            {OUTLINE_WORDS[kind]}
           </button>
         ))}
       </div>
@@ -100,7 +100,7 @@ function DrawPart() {
             aria-pressed={drawing.kind === 'place-mark' && drawing.markKind === kind}
             onClick={() => view.take({ kind: 'place-mark', markKind: kind })}
           >
-            {KIND_WORDS[kind]}
+            {MARK_WORDS[kind]}
           </button>
         ))}
       </div>

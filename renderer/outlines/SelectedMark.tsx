@@ -2,10 +2,10 @@ import { makeEdit, putRow, removeRow } from '../../core/edits/index.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { Mark } from '../../core/yard.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
+import { MARK_WORDS } from '../drawing/index.ts';
 import { FigureField } from '../shared/FigureField.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PagePart } from '../shared/PageHead.tsx';
-import { KIND_WORDS } from './kindWords.ts';
 
 /** The spigot or landmark in hand. */
 export function SelectedMark({ mark }: { readonly mark: Mark }) {
@@ -17,7 +17,7 @@ export function SelectedMark({ mark }: { readonly mark: Mark }) {
     session.edit(makeEdit(label, putRow(yard, 'marks', { ...mark, ...part })));
 
   return (
-    <PagePart title="In hand" aside={KIND_WORDS[mark.kind]}>
+    <PagePart title="In hand" aside={MARK_WORDS[mark.kind]}>
       <FigureField
         label="name"
         wide

@@ -3,11 +3,11 @@ import { regionsAreaM2, ringPerimeterM } from '../../core/kernel/index.ts';
 import { formatAreaBoth, formatLength } from '../../core/units/index.ts';
 import { OUTLINE_KINDS, type Outline, type OutlineKind } from '../../core/yard.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
+import { OUTLINE_WORDS } from '../drawing/index.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { FigureField } from '../shared/FigureField.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PagePart } from '../shared/PageHead.tsx';
-import { KIND_WORDS } from './kindWords.ts';
 
 /** The outline in hand: its name, its kind, its size, and taking it away. */
 export function SelectedOutline({ outline }: { readonly outline: Outline }) {
@@ -31,8 +31,8 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
       <ChoiceField<OutlineKind>
         label="kind"
         value={outline.kind}
-        choices={OUTLINE_KINDS.map((kind) => [kind, KIND_WORDS[kind]] as const)}
-        onChoose={(kind) => put(`make ${outline.name} a ${KIND_WORDS[kind]}`, { kind })}
+        choices={OUTLINE_KINDS.map((kind) => [kind, OUTLINE_WORDS[kind]] as const)}
+        onChoose={(kind) => put(`make ${outline.name} a ${OUTLINE_WORDS[kind]}`, { kind })}
       />
       <div className="line">
         <span>own area, before anything is cut out</span>

@@ -1,5 +1,5 @@
 import { areaFigure } from '../../core/units/index.ts';
-import { type ZoneTotals, zoneTotals } from '../../core/zones/index.ts';
+import { type PrintedSum, printedSum, printedZones } from '../../core/zones/index.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
@@ -11,13 +11,13 @@ export function ZoneLedger() {
   const { yard, resolved } = useOpenYard();
   const units = yard.details.unitSystem;
   const unit = areaFigure(0, units).unit;
-  const zones = resolved?.zones ?? [];
-  const all = resolved && zones.length > 0 ? zoneTotals(resolved) : null;
-  const figures = (area: ZoneTotals) => [
-    areaFigure(area.grossAreaM2, units).text,
-    areaFigure(area.cutOutAreaM2, units).text,
-    areaFigure(area.turfAreaM2, units).text,
-    <AreaCell key="treated" areaM2={area.treatedAreaM2} sigmaM2={area.sigmaM2} units={units} />,
+  const zones = resolved ? printedZones(resolved, units) : [];
+  const all = zones.length > 0 ? printedSum(zones) : null;
+  const figures = (area: PrintedSum) => [
+    areaFigure(area.grossM2, units).text,
+    areaFigure(area.cutOutM2 + area.ownedByOtherM2, units).text,
+    areaFigure(area.turfM2, units).text,
+    <AreaCell key="treated" areaM2={area.treatedM2} sigmaM2={area.sigmaM2} units={units} />,
   ];
   return (
     <Ledger

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { areaStepM2, otherUnits, sheetFigures } from '../../../core/sheet/sheetFigures.ts';
+import { otherUnits, sheetFigures } from '../../../core/sheet/sheetFigures.ts';
+import { areaStepM2 } from '../../../core/zones/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
 import { LONG_STRIP, NINE_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';

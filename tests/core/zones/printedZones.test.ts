@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { areaFigure, type UnitSystem } from '../../../core/units/index.ts';
+import { areaStepM2, printedSum, printedZones, type ResolvedZone } from '../../../core/zones/index.ts';
+
+const zone = (parts: readonly [number, number, number, number], sigmaM2: number | null): ResolvedZone => {
+  const [treatedAreaM2, leftOutM2, cutOutAreaM2, ownedByOtherAreaM2] = parts;
+  const turfAreaM2 = treatedAreaM2 + leftOutM2;
+  return {
+    zoneId: `z${treatedAreaM2}`,
+    name: 'lawn',
+    grossAreaM2: turfAreaM2 + cutOutAreaM2 + ownedByOtherAreaM2,
+    cutOutAreaM2,
+    ownedByOtherAreaM2,
+    turfAreaM2,
+    treatedAreaM2,
+    sigmaM2,
+    turf: [],
+    treated: [],
+  };
+};
+
+const shown = (areaM2: number, units: UnitSystem): number =>
+  Number(areaFigure(areaM2, units).text.replaceAll(',', ''));
+
+test('what is shown adds up across each zone and down each column, in either unit system', () => {
+  const area = fc.double({ min: 0, max: 5000, noNaN: true });
+  const parts = fc.tuple(area, area, area, area);
+  fc.assert(
+    fc.property(
+      fc.array(parts, { maxLength: 12 }),
+      fc.constantFrom('us' as const, 'metric' as const),
+      (rows, units) => {
+        const resolved = { zones: rows.map((row) => zone(row, null)), overlaps: [], warnings: [] };
+        const zones = printedZones(resolved, units);
+        const all = printedSum(zones);
+        for (const row of [...zones, all]) {
+          expect(shown(row.treatedM2, units) + shown(row.leftOutM2, units)).toBeCloseTo(
+            shown(row.turfM2, units),
+            6,
+          );
+          expect(
+            shown(row.turfM2, units) + shown(row.cutOutM2, units) + shown(row.ownedByOtherM2, units),
+          ).toBeCloseTo(shown(row.grossM2, units), 6);
+        }
+        const down = zones.reduce((sum, row) => sum + shown(row.treatedM2, units), 0);
+        expect(down).toBeCloseTo(shown(all.treatedM2, units), 6);
+        zones.forEach((row, i) => {
+          const exact = (resolved.zones[i] as ResolvedZone).treatedAreaM2;
+          expect(Math.abs(row.treatedM2 - exact)).toBeLessThan(areaStepM2(units) * 1.000001);
+        });
+      },
+    ),
+  );
+});
+
+test('errors of zones combine as the root of the sum of squares, and one not stated leaves the sum without', () => {
+  const both = { zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], 4)], overlaps: [], warnings: [] };
+  expect(printedSum(printedZones(both, 'metric')).sigmaM2).toBe(5); // 3-4-5 triangle
+  const one = { zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], null)], overlaps: [], warnings: [] };
+  expect(printedSum(printedZones(one, 'metric')).sigmaM2).toBeNull();
+});
