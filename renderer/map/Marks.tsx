@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Mark } from '../../core/yard.ts';
 import { MARK_WORDS, type Selection } from '../drawing/index.ts';
 import type { Lens } from './lens.ts';
@@ -10,7 +11,7 @@ interface MarksProps {
 }
 
 /** Spigots as a circle with a plus, landmarks as a survey mark. */
-export function Marks({ marks, lens, selection, onChoose }: MarksProps) {
+export const Marks = memo(function Marks({ marks, lens, selection, onChoose }: MarksProps) {
   return (
     <g>
       {marks.map((mark) => {
@@ -49,4 +50,4 @@ export function Marks({ marks, lens, selection, onChoose }: MarksProps) {
       })}
     </g>
   );
-}
+});

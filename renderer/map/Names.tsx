@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { formatArea } from '../../core/units/index.ts';
 import type { Mark, Outline, UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
@@ -23,7 +24,7 @@ interface Name {
 }
 
 /** The names of everything drawn, each where it meets no other; the selected first, then zones, then the rest. */
-export function Names(props: NamesProps) {
+export const Names = memo(function Names(props: NamesProps) {
   const { yard, selection, zoneNames } = props;
   const rank = ({ id, kind }: Outline): number => (id === selection?.id ? 0 : kind === 'zone' ? 1 : 2);
   const outlines = yard.outlines
@@ -66,7 +67,7 @@ export function Names(props: NamesProps) {
       })}
     </g>
   );
-}
+});
 
 function outlineName(outline: Outline, { resolved, lens, units }: NamesProps): Name {
   const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);

@@ -28,7 +28,7 @@ interface OutlinesProps {
 }
 
 /** Every outline of the yard in its own ink and hatch. */
-export function Outlines(props: OutlinesProps) {
+export const Outlines = memo(function Outlines(props: OutlinesProps) {
   const { yard, resolved, lens, units, selection, onChoose } = props;
   const ordered = [...yard.outlines].sort((a, b) => DRAWN.indexOf(a.kind) - DRAWN.indexOf(b.kind));
   return (
@@ -45,7 +45,7 @@ export function Outlines(props: OutlinesProps) {
       ))}
     </g>
   );
-}
+});
 
 function areaText(outline: Outline, resolved: ResolvedYard | null, units: UnitSystem): string {
   const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);

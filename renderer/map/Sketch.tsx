@@ -1,5 +1,5 @@
 import './map.css';
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useRef } from 'react';
 import { createPortal } from 'react-dom';
 import type { GroundPlan } from '../../core/plan/index.ts';
 import type { Yard } from '../../core/yard.ts';
@@ -48,6 +48,9 @@ export function Sketch(props: SketchProps) {
   const element = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
   latest.current = props;
+
+  // One function for good: hundreds of outlines are not drawn again because a parent made a new one.
+  const choose = useCallback((selection: Selection) => latest.current.onSelect(selection), []);
 
   const pointer = usePointer((at, reachM) => {
     const now = latest.current;
@@ -114,7 +117,9 @@ export function Sketch(props: SketchProps) {
             />,
             map.picturePane,
           )}
-        {map !== null && look !== null && createPortal(<Ink {...props} look={look} />, map.inkPane)}
+        {map !== null &&
+          look !== null &&
+          createPortal(<Ink {...props} onSelect={choose} look={look} />, map.inkPane)}
       </div>
       <NorthArrow />
       {attributions.length > 0 && <p className="attribution">{attributions.join(' · ')}</p>}
