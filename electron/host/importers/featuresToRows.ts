@@ -91,10 +91,11 @@ function problemsOf(checked: Result<Ring>): Problem[] {
 /** Names “kind n” with the first n not taken by anything named. */
 function freeNames(rows: readonly { readonly name: string | null }[]): (kind: string) => string {
   const taken = new Set(rows.map((row) => row.name));
+  const next = new Map<string, number>();
   return (kind) => {
-    let number = 1;
+    let number = next.get(kind) ?? 1;
     while (taken.has(`${kind} ${number}`)) number++;
-    taken.add(`${kind} ${number}`);
+    next.set(kind, number + 1);
     return `${kind} ${number}`;
   };
 }

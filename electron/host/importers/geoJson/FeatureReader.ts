@@ -10,7 +10,7 @@ type Members = Readonly<Record<string, unknown>>;
 const MOST_NESTING = 16;
 /** A yard has hundreds of outlines and thousands of corners; these keep a hostile file from filling memory. */
 const MOST_PARTS = 20_000;
-const MOST_POSITIONS = 500_000;
+const MOST_POSITIONS = 200_000;
 /** A person mends these one by one; a longer list is not read. */
 const MOST_PROBLEMS = 20;
 /** Sorts of things passed over that are told of. */

@@ -10,7 +10,7 @@ import { smallGeoTiff } from '../../../support/tiffFile.ts';
 
 const TODAY = '2026-05-12';
 
-function valueOf<T>(result: { readonly ok: boolean }): T {
+function valueIn<T>(result: { readonly ok: boolean }): T {
   if (!result.ok) throw new Error(JSON.stringify(result));
   return (result as unknown as { readonly value: T }).value;
 }
@@ -155,6 +155,17 @@ describe('a yard from outlines', () => {
     expect(document.outlines).toMatchObject([{ kind: 'zone', name: 'zone 1' }]);
   });
 
+  test('with thousands of nameless outlines takes no longer than reading them', async () => {
+    const feature = { type: 'Feature', properties: {}, geometry: { type: 'Polygon', coordinates: [RING] } };
+    const features = Array.from({ length: 15_000 }, () => feature);
+    const bytes = new TextEncoder().encode(JSON.stringify({ type: 'FeatureCollection', features }));
+    const started = process.cpuUsage();
+    const { document } = await draft('a.geojson', bytes);
+    const usedMs = process.cpuUsage(started).user / 1000;
+    expect(document.outlines.at(-1)?.name).toBe('zone 15000');
+    expect(usedMs).toBeLessThan(8000); // names looked up from 1 each time took 20 s (2026-11-25)
+  });
+
   test('turns rings the right way round: outer to the left, holes to the right', async () => {
     const hole = RING.map(([lon = 0, lat = 0]) => [lon * 0.5 - 43.099975, lat * 0.5 + 19.950025]);
     const { document } = await draft('a.geojson', geoJson([[...RING].reverse(), hole]));
@@ -208,7 +219,7 @@ describe('a yard from outlines', () => {
 
   test('comes back from our own GeoJSON with its name, frame, units, sigma and places', async () => {
     const yard = sampleYard();
-    const made = valueOf<Parameters<typeof geoJsonText>[0]>(yardToGeoJson(yard, 'x'));
+    const made = valueIn<Parameters<typeof geoJsonText>[0]>(yardToGeoJson(yard, 'x'));
     const { document } = await draft('other name.geojson', new TextEncoder().encode(geoJsonText(made)));
     expect(document.details).toEqual(yard.details);
     expect(document.outlines.map(({ kind, name }) => [kind, name])).toEqual(
@@ -230,7 +241,7 @@ describe('a file brought into an open yard', () => {
 
   test('is one edit that adds rows with ids of their own and undoes to the same yard', async () => {
     const bytes = geoJson([RING], { kind: 'bed', name: 'new bed' });
-    const { edit } = valueOf<{ edit: Parameters<typeof applyEdit>[1] }>(
+    const { edit } = valueIn<{ edit: Parameters<typeof applyEdit>[1] }>(
       await draftImport(yard, { fileName: 'bed.geojson', bytes }),
     );
     const after = applyEdit(yard, edit);
@@ -240,7 +251,7 @@ describe('a file brought into an open yard', () => {
   });
 
   test('lands where it lies on earth', async () => {
-    const { edit } = valueOf<{ edit: Parameters<typeof applyEdit>[1] }>(
+    const { edit } = valueIn<{ edit: Parameters<typeof applyEdit>[1] }>(
       await draftImport(yard, { fileName: 'bed.geojson', bytes: geoJson([RING]) }),
     );
     const corners = applyEdit(yard, edit).outlines.at(-1)?.outer ?? [];
@@ -257,7 +268,7 @@ describe('a file brought into an open yard', () => {
     const bytes = new TextEncoder().encode(
       JSON.stringify({ type: 'FeatureCollection', features: ['one', 'two', 'three'].map(feature) }),
     );
-    const { edit } = valueOf<{ edit: Parameters<typeof applyEdit>[1] }>(
+    const { edit } = valueIn<{ edit: Parameters<typeof applyEdit>[1] }>(
       await draftImport(yard, { fileName: 'a.geojson', bytes }),
     );
     const once = applyEdit(yard, edit);

@@ -21,7 +21,7 @@ function collection(...features: unknown[]): object {
   return { type: 'FeatureCollection', features };
 }
 
-function valueOf<T>(result: { ok: boolean; value?: T; problems?: unknown }): T {
+function valueIn<T>(result: { ok: boolean; value?: T; problems?: unknown }): T {
   if (!result.ok || result.value === undefined) throw new Error(JSON.stringify(result.problems));
   return result.value;
 }
@@ -34,14 +34,14 @@ function factsOf(result: ReturnType<typeof readGeoJson>): unknown[] {
 describe('outlines from GeoJSON', () => {
   test('take kind and name from the properties, and open rings', () => {
     const polygon = { type: 'Polygon', coordinates: [RING] };
-    const { outlines } = valueOf(read(collection(feature({ kind: 'bed', name: 'roses' }, polygon))));
+    const { outlines } = valueIn(read(collection(feature({ kind: 'bed', name: 'roses' }, polygon))));
     expect(outlines).toMatchObject([{ kind: 'bed', name: 'roses', holes: [] }]);
     expect(outlines[0]?.outer).toEqual(RING.slice(0, 4).map(([lonDeg, latDeg]) => ({ lonDeg, latDeg })));
   });
 
   test('are zones without a kind; points without one are landmarks', () => {
     const point = { type: 'Point', coordinates: [-86.2, 39.9, 231.5] };
-    const { outlines, marks } = valueOf(
+    const { outlines, marks } = valueIn(
       read(
         collection(
           feature({}, { type: 'Polygon', coordinates: [RING] }),
@@ -57,18 +57,18 @@ describe('outlines from GeoJSON', () => {
   test('of several parts are numbered', () => {
     const multi = { type: 'MultiPolygon', coordinates: [[RING], [RING], [RING]] };
     const collected = { type: 'GeometryCollection', geometries: [multi] };
-    const { outlines } = valueOf(read(collection(feature({ name: 'verge' }, collected))));
+    const { outlines } = valueIn(read(collection(feature({ name: 'verge' }, collected))));
     expect(outlines.map(({ name }) => name)).toEqual(['verge (1 of 3)', 'verge (2 of 3)', 'verge (3 of 3)']);
   });
 
   test('keep their holes', () => {
     const hole = RING.map(([lon = 0, lat = 0]) => [lon * 0.5 - 43.099975, lat * 0.5 + 19.950025]).reverse();
-    const { outlines } = valueOf(read({ type: 'Polygon', coordinates: [RING, hole] }));
+    const { outlines } = valueIn(read({ type: 'Polygon', coordinates: [RING, hole] }));
     expect(outlines[0]?.holes).toHaveLength(1);
   });
 
   test('leave lines, empty features and parts of a plan out, and say so', () => {
-    const { outlines, notes } = valueOf(
+    const { outlines, notes } = valueIn(
       read(
         collection(
           feature({}, { type: 'Polygon', coordinates: [RING] }),
@@ -90,7 +90,7 @@ describe('outlines from GeoJSON', () => {
       [261617.077, 6652495.94],
       [261590.747, 6652474.874],
     ];
-    const { outlines, notes } = valueOf(read({ type: 'Polygon', coordinates: [ring], crs }));
+    const { outlines, notes } = valueIn(read({ type: 'Polygon', coordinates: [ring], crs }));
     expect(outlines[0]?.outer[0]?.lonDeg).toBeCloseTo(10.7314158815303, 9); // gdaltransform 3.6.2 -s_srs EPSG:25833 -t_srs EPSG:4326
     expect(outlines[0]?.outer[0]?.latDeg).toBeCloseTo(59.9404843661923, 9); // the same run
     expect(notes.join()).toContain('EPSG:25833');
@@ -150,6 +150,13 @@ describe('GeoJSON that is broken is refused and the feature named', () => {
   test('bytes that are no text', () => {
     expect(factsOf(readGeoJson('yard.geojson', Uint8Array.of(0x7b, 0xff, 0xfe)))).toMatchObject([
       { kind: 'file/unreadable', detail: 'it is not UTF-8 text' },
+    ]);
+  });
+
+  test('more corners than a yard can have', () => {
+    const ring = Array.from({ length: 200_001 }, (_, at) => [-86.2 + at * 1e-9, 39.9]);
+    expect(factsOf(read({ type: 'Polygon', coordinates: [ring] }))).toMatchObject([
+      { kind: 'file/unreadable', detail: 'it holds more outlines and corners than a yard can have' },
     ]);
   });
 
