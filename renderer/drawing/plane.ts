@@ -51,6 +51,22 @@ export function bearingDegOf(from: YardPoint, to: YardPoint): number | undefined
   return ((Math.atan2(east, north) * 180) / Math.PI + 360) % 360;
 }
 
+/** The point so far along a line from its start; undefined past its end. */
+export function alongLine(line: Ring, lengthM: number): YardPoint | undefined {
+  let left = lengthM;
+  for (const [i, from] of line.entries()) {
+    const to = line[i + 1];
+    if (to === undefined) break;
+    const edgeM = distanceM(from, to);
+    if (left <= edgeM && edgeM > 0) {
+      const share = left / edgeM;
+      return { xM: from.xM + share * (to.xM - from.xM), yM: from.yM + share * (to.yM - from.yM) };
+    }
+    left -= edgeM;
+  }
+  return undefined;
+}
+
 /** The corner after corner `at`, the first following the last. */
 export function cornerAfter(ring: Ring, at: number): YardPoint | undefined {
   return ring[(at + 1) % ring.length];

@@ -4,7 +4,7 @@ import type { GroundPlan } from '../../core/plan/index.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import type { CutLine, Section } from '../../core/sections/index.ts';
-import { distanceM, type Selection, type Xy } from '../drawing/index.ts';
+import { alongLine, distanceM, type Selection, type Xy } from '../drawing/index.ts';
 import { fits, insidePlace } from './labels.ts';
 import { readableDeg } from './readableDeg.ts';
 import type { Lens } from './lens.ts';
@@ -53,6 +53,9 @@ export const PlanLayer = memo(function PlanLayer(props: PlanLayerProps & { reado
           <FlagMark at={lens.toLayer(cut.to)} />
           <CutLength cut={cut} lens={lens} units={units} />
         </g>
+      ))}
+      {plan.passes.map((pass) => (
+        <PassNumber key={pass.order} pass={pass} lens={lens} swathPx={swathPx} selection={selection} />
       ))}
       {plan.sections.map((section) => (
         <SectionLetters key={section.id} section={section} lens={lens} selection={selection} />
@@ -129,7 +132,6 @@ function PassLine({ pass, lens, swathPx, selection }: PassLineProps) {
   if (!first || !second || !last || !beforeLast) return null;
   const faint = selection?.kind === 'section' && selection.id !== pass.sectionId;
   const lengthPx = pass.lengthM / lens.metresPerPx;
-  const start = lens.toLayer(first);
   const end = lens.toLayer(last);
   const from = lens.toLayer(beforeLast);
   const turnDeg = (Math.atan2(end.y - from.y, end.x - from.x) * 180) / Math.PI;
@@ -143,14 +145,29 @@ function PassLine({ pass, lens, swathPx, selection }: PassLineProps) {
           transform={`translate(${end.x.toFixed(1)} ${end.y.toFixed(1)}) rotate(${turnDeg.toFixed(1)}) scale(${Math.min(1, swathPx / 22).toFixed(2)})`}
         />
       )}
-      {swathPx >= NUMBERS_FROM_PX && lengthPx >= 44 && (
-        <g transform={`translate(${start.x.toFixed(1)} ${start.y.toFixed(1)})`} className="pass-number">
-          <circle r={Math.min(11, swathPx / 2 - 1)} />
-          <text textAnchor="middle" dominantBaseline="central">
-            {pass.order}
-          </text>
-        </g>
-      )}
+    </g>
+  );
+}
+
+/** A lane's number stands where it starts; a perimeter pass's a little way on, clear of the lane that follows. */
+const PERIMETER_NUMBER_PX = 30;
+
+function PassNumber({ pass, lens, swathPx, selection }: PassLineProps) {
+  const lengthPx = pass.lengthM / lens.metresPerPx;
+  const first = pass.line[0];
+  if (first === undefined || swathPx < NUMBERS_FROM_PX || lengthPx < 44) return null;
+  const on = pass.kind === 'perimeter' ? Math.min(PERIMETER_NUMBER_PX, lengthPx / 4) : 0;
+  const at = lens.toLayer(alongLine(pass.line, on * lens.metresPerPx) ?? first);
+  const faint = selection?.kind === 'section' && selection.id !== pass.sectionId;
+  return (
+    <g
+      transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
+      className={faint ? 'pass-number faint' : 'pass-number'}
+    >
+      <circle r={Math.min(11, swathPx / 2 - 1)} />
+      <text textAnchor="middle" dominantBaseline="central">
+        {pass.order}
+      </text>
     </g>
   );
 }
