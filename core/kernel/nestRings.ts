@@ -19,9 +19,9 @@ export function nestRings(rings: readonly Ring[]): Region[] {
   for (const hole of holes) {
     const box = ringBounds(hole);
     const holeM2 = -signedAreaM2(hole);
-    const owner = bySize.find(
-      (outer) => outer.areaM2 >= holeM2 && boxInside(box, outer.bounds) && ringInside(hole, outer.ring),
-    );
+    const round = bySize.filter((outer) => outer.areaM2 >= holeM2 && boxInside(box, outer.bounds));
+    // With one ring round its box there is nothing to ask; that is nearly every hole of nearly every yard.
+    const owner = round.length === 1 ? round[0] : round.find((outer) => ringInside(hole, outer.ring));
     owner?.holes.push(hole);
   }
   return outers.map(({ ring, holes: own }) => ({ outer: ring, holes: own }));
@@ -31,13 +31,15 @@ export function nestRings(rings: readonly Ring[]): Region[] {
 export function placeInRing(ring: Ring, point: YardPoint): 'inside' | 'outside' | 'on' {
   const { xM: x, yM: y } = point;
   let inside = false;
-  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-    const a = ring[j] as YardPoint;
-    const b = ring[i] as YardPoint;
-    const cross = (b.xM - a.xM) * (y - a.yM) - (b.yM - a.yM) * (x - a.xM);
-    const between = Math.min(a.xM, b.xM) <= x && x <= Math.max(a.xM, b.xM);
-    if (cross === 0 && between && Math.min(a.yM, b.yM) <= y && y <= Math.max(a.yM, b.yM)) return 'on';
-    if (a.yM > y !== b.yM > y && cross > 0 === b.yM > a.yM) inside = !inside;
+  let a = ring[ring.length - 1] as YardPoint;
+  for (const b of ring) {
+    // Most edges pass wholly above or below, and cost two comparisons.
+    if (!((a.yM > y && b.yM > y) || (a.yM < y && b.yM < y))) {
+      const cross = (b.xM - a.xM) * (y - a.yM) - (b.yM - a.yM) * (x - a.xM);
+      if (cross === 0 && Math.min(a.xM, b.xM) <= x && x <= Math.max(a.xM, b.xM)) return 'on';
+      if (a.yM > y !== b.yM > y && cross > 0 === b.yM > a.yM) inside = !inside;
+    }
+    a = b;
   }
   return inside ? 'inside' : 'outside';
 }

@@ -69,14 +69,15 @@ export function clipLine(line: readonly YardPoint[], regions: readonly Region[])
 }
 
 function split(from: readonly Region[], by: readonly Region[]): { inside: Region[]; outside: Region[] } {
-  const a = overlayGrid('union', toGrid(from), []);
-  const b = overlayGrid('union', toGrid(by), []);
+  const a = from.length === 1 ? toGrid(from) : overlayGrid('union', toGrid(from), []);
+  // These may overlap; the overlay counts what any of them covers.
+  const b = toGrid(by);
   const outside = overlayGrid('subtract', a, b);
   const inside = overlayGrid('intersect', a, b);
   const first = { inside: fromGrid(inside), outside: fromGrid(outside) };
   // The areas are those of the nested regions, so that a hole given to the wrong ring, or to none, shows too.
   if (closes(a, regionsAreaM2(first.inside), regionsAreaM2(first.outside))) return first;
-  const second = splitBySecondKernel(fromGrid(a), fromGrid(b));
+  const second = splitBySecondKernel(fromGrid(a), fromGrid(overlayGrid('union', b, [])));
   if (closes(a, regionsAreaM2(second.inside), regionsAreaM2(second.outside))) return second;
   throw new Defect('two overlay kernels lost ground');
 }

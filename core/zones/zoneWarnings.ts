@@ -1,5 +1,6 @@
-import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
+import { intersectRegions, regionContains, regionsAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
+import type { YardPoint } from '../spaces.ts';
 import type { Outline, OutlineKind } from '../yard.ts';
 import type { ResolvedZone, ZoneOverlap } from './resolved.ts';
 import { near, type Shape } from './shape.ts';
@@ -23,9 +24,7 @@ export function outsideWarnings(
   return shapes.flatMap((shape) => {
     const { id, name, kind, outer } = shape.outline;
     if (!MEANT_FOR_A_ZONE.includes(kind) || inside.has(shape)) return [];
-    const meets = near(shape, zones).some(
-      (zone) => regionsAreaM2(intersectRegions(zone.regions, shape.regions)) >= TOLD_AREA_M2,
-    );
+    const meets = near(shape, zones).some((zone) => shareGround(zone, shape));
     const at = outer[0];
     if (meets || at === undefined) return [];
     return [{ kind: 'shape/cut-out-outside', where: { outlineId: id, name, at }, facts: {} }];
@@ -53,4 +52,16 @@ export function overlapWarnings(overlaps: readonly ZoneOverlap[], outlines: read
     const where = { outlineId: other.id, name: other.name, at };
     return [{ kind: 'shape/overlaps', where, facts: { otherName: owner.name, overlapM2: areaM2 } }];
   });
+}
+
+function shareGround(zone: Shape, shape: Shape): boolean {
+  const middle = middleOf(shape);
+  // A bed whose middle is in the lawn needs no overlay to tell; one that only reaches in does.
+  const holdsMiddle = ({ regions }: Shape) => regions.some((region) => regionContains(region, middle));
+  if (holdsMiddle(zone) && holdsMiddle(shape)) return true;
+  return regionsAreaM2(intersectRegions(zone.regions, shape.regions)) >= TOLD_AREA_M2;
+}
+
+function middleOf({ bounds }: Shape): YardPoint {
+  return { xM: (bounds.minXM + bounds.maxXM) / 2, yM: (bounds.minYM + bounds.maxYM) / 2 };
 }
