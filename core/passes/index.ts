@@ -2,12 +2,13 @@
  * Passes: where to walk with the applicator on, in what order, and what that treats.
  *
  * In: a section, a swath, perhaps a heading. Out: perimeter passes and lanes in walking order, the walk between
- * them, and coverage measured by overlay. Method: rings half a swath inside every edge; even strips over what is
+ * them, and coverage measured by overlay. Method: passes half a swath inside the edges; even strips over what is
  * left, at the heading along an edge that walks least; a local search over the order. Out of scope: the hose, and
  * ground so narrow that most of a swath would fall beside it.
  */
 export { bearingDegOf, laneHeadings, laneRadOf } from './headings.ts';
 export { measureCoverage } from './measureCoverage.ts';
 export type { Coverage, Pass } from './pass.ts';
-export { lineLengthM, type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
+export { lineLengthM } from './lineLength.ts';
+export { type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
 export { makeWalkable, type Walkable } from './walkInside.ts';

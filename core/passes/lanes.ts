@@ -12,6 +12,12 @@ const HAIR_PART = 1e-4;
 /** Stretches of one lane nearer than this are one. */
 const SAME_M = 1e-6;
 
+/** Across the lanes, where edges lie that the first and the last swath must not hang over; null where none do. */
+export interface Rims {
+  readonly lowM: number | null;
+  readonly highM: number | null;
+}
+
 interface Stretch {
   readonly fromM: number;
   readonly toM: number;
@@ -29,7 +35,12 @@ interface Stretch {
  * @returns lanes from one side to the other
  * Cost: corners plus edge-strip crossings, sorted
  */
-export function lanesAcross(regions: readonly Region[], laneRad: number, swathM: number): Lane[] {
+export function lanesAcross(
+  regions: readonly Region[],
+  laneRad: number,
+  swathM: number,
+  rims: Rims = { lowM: null, highM: null },
+): Lane[] {
   const dx = Math.cos(laneRad);
   const dy = Math.sin(laneRad);
   const back = (alongM: number, acrossM: number): YardPoint => ({
@@ -42,14 +53,32 @@ export function lanesAcross(regions: readonly Region[], laneRad: number, swathM:
     const highM = Math.max(...edges.map((edge) => edge.a.acrossM));
     const count = Math.max(1, Math.ceil((highM - lowM) / swathM - SPARE_PART));
     const widthM = (highM - lowM) / count;
+    const middles = middlesFor(lowM, highM, count, swathM, rims);
     return stretchesByStrip(edges, lowM, widthM, count).flatMap((stretches, strip) =>
       merged(stretches)
         .filter((stretch) => stretch.toM - stretch.fromM > SHORTEST_PART * swathM)
         .map(({ fromM, toM }): Lane => {
-          const acrossM = lowM + (strip + 0.5) * widthM;
+          const acrossM = middles[strip] as number;
           return [back(fromM, acrossM), back(toM, acrossM)];
         }),
     );
+  });
+}
+
+/**
+ * Where each strip is walked: its middle, moved inward just so far that no swath hangs over an open rim. A swath
+ * is wider than its strip, and moving it by up to the difference still covers the strip.
+ */
+function middlesFor(lowM: number, highM: number, count: number, swathM: number, rims: Rims): number[] {
+  const widthM = (highM - lowM) / count;
+  const overM = (swathM - widthM) / 2;
+  const isOn = (rimM: number | null, atM: number): boolean => rimM !== null && Math.abs(atM - rimM) < overM;
+  const lowShiftM = isOn(rims.lowM, lowM) ? overM - (lowM - (rims.lowM as number)) : 0;
+  const highShiftM = isOn(rims.highM, highM) ? overM - ((rims.highM as number) - highM) : 0;
+  return Array.from({ length: count }, (_, strip) => {
+    const middleM = lowM + (strip + 0.5) * widthM;
+    if (strip === 0 && lowShiftM > 0) return middleM + lowShiftM;
+    return strip === count - 1 ? middleM - highShiftM : middleM;
   });
 }
 

@@ -2,10 +2,12 @@ import type { YardPoint } from '../spaces.ts';
 import type { Pass } from './pass.ts';
 import { apartM, bestOnRing, ringFrom } from './ringEntry.ts';
 
-/** A pass before it has a place in the order. A perimeter is a ring, its last point not its first. */
+/** A pass before it has a place in the order. */
 export interface Walk {
   readonly kind: Pass['kind'];
   readonly line: readonly YardPoint[];
+  /** A ring is walked from any point of it round; its last point is not its first. */
+  readonly isRing: boolean;
 }
 
 /** A walk as it is walked: from `enter` to `leave`; round and back to the same point for a ring. */
@@ -41,11 +43,7 @@ export function orderPasses(walks: readonly Walk[], startAt: YardPoint | null): 
     const entered = enterRings(legs, startAt);
     if (!turned && !moved && !entered) break;
   }
-  return legs.map(({ walk, enter }) => ({ kind: walk.kind, line: lineFrom(walk, enter) }));
-}
-
-function isRing(walk: Walk): boolean {
-  return walk.kind === 'perimeter';
+  return legs.map(({ walk, enter }) => ({ ...walk, line: lineFrom(walk, enter) }));
 }
 
 function nearestFirst(walks: readonly Walk[], startAt: YardPoint | null): Leg[] {
@@ -70,7 +68,7 @@ function nearestFirst(walks: readonly Walk[], startAt: YardPoint | null): Leg[] 
 }
 
 function entered(walk: Walk, from: YardPoint): Leg {
-  if (isRing(walk)) {
+  if (walk.isRing) {
     const at = bestOnRing(walk.line, from, from);
     return { walk, enter: at, leave: at };
   }
@@ -151,7 +149,7 @@ interface Way {
 function waysOf(run: readonly Leg[]): (before?: YardPoint, after?: YardPoint) => Way[] {
   const first = run[0] as Leg;
   const last = run.at(-1) as Leg;
-  if (run.length === 1 && isRing(first.walk)) {
+  if (run.length === 1 && first.walk.isRing) {
     return (before, after) => {
       const at = bestOnRing(first.walk.line, before ?? after ?? first.enter, after ?? before ?? first.enter);
       return [{ enter: at, leave: at, run: () => [{ walk: first.walk, enter: at, leave: at }] }];
@@ -168,7 +166,7 @@ function waysOf(run: readonly Leg[]): (before?: YardPoint, after?: YardPoint) =>
 function enterRings(legs: Leg[], startAt: YardPoint | null): boolean {
   let isBetter = false;
   legs.forEach((leg, i) => {
-    if (!isRing(leg.walk)) return;
+    if (!leg.walk.isRing) return;
     const before = i === 0 ? startAt : legs[i - 1]?.leave;
     const after = legs[i + 1]?.enter;
     const at = bestOnRing(leg.walk.line, before ?? after ?? leg.enter, after ?? before ?? leg.enter);
@@ -183,6 +181,6 @@ function enterRings(legs: Leg[], startAt: YardPoint | null): boolean {
 
 /** The walk's points from where it is entered. */
 function lineFrom(walk: Walk, enter: YardPoint): YardPoint[] {
-  if (isRing(walk)) return ringFrom(walk.line, enter);
+  if (walk.isRing) return ringFrom(walk.line, enter);
   return enter === walk.line[0] ? [...walk.line] : walk.line.toReversed();
 }

@@ -1,10 +1,13 @@
-import { offsetRegions, regionAreaM2, ringPerimeterM } from '../kernel/index.ts';
+import { offsetRegions } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import { bearingDegOf, laneHeadings, laneRadOf } from './headings.ts';
 import { type Lane, lanesAcross } from './lanes.ts';
+import { lineLengthM } from './lineLength.ts';
 import { narrowLanes } from './narrowLanes.ts';
+import { findOpenEdges } from './openEdges.ts';
 import { orderPasses, type Walk } from './orderPasses.ts';
 import type { Pass } from './pass.ts';
+import { fullPerimeters, type Perimeters, partPerimeters } from './perimeters.ts';
 
 export interface PassRequest {
   readonly swathM: number;
@@ -23,16 +26,15 @@ export interface SectionPasses {
 
 /** Headings whose lanes are laid out before one is chosen. */
 const HEADINGS_TRIED = 8;
-/** What a further lane costs in walking while off, in swaths: to the next lane, and some to reach its end. */
+/** Of those, the ones also tried with lanes running up to the edges they suit: each takes overlays of its own. */
+const OPEN_HEADINGS_TRIED = 2;
+/** What a further pass costs in walking while off, in swaths: to the next one, and some to reach its end. */
 const TURN_SWATHS = 1.5;
-/** Rings shorter than this part of a swath are the rounding of a shape that just fits. */
-const SHORTEST_RING_PART = 0.1;
-/** Ground left inside the perimeter passes that is smaller than this part of a swath square is rounding. */
-const SMALLEST_REST_PART = 0.002;
 
 /**
- * Passes over one section: round every edge half a swath inside it, then lanes over what is left, then a lane
- * down each neck that is too narrow for both.
+ * Passes over one section: along the edges half a swath inside them, then lanes over what is left, then a lane down
+ * each neck that is too narrow for both. Edges that the lanes run along or end on squarely may go without a perimeter
+ * pass, where that walks less.
  *
  * Every swath stays within the section, save beside such neck lanes. What no pass fits is left out; `measureCoverage`
  * then lists it as missed.
@@ -45,22 +47,25 @@ export function planPasses(
   request: PassRequest,
 ): SectionPasses {
   const { swathM, headingDeg, startAt } = request;
-  const reachable = offsetRegions([section.region], -swathM / 2, 'round');
-  const rings = reachable
-    .flatMap((region) => [region.outer, ...region.holes])
-    .filter((ring) => ringPerimeterM(ring) > SHORTEST_RING_PART * swathM);
-  const inner = offsetRegions([section.region], -swathM, 'round').filter(
-    (region) => regionAreaM2(region) > SMALLEST_REST_PART * swathM * swathM,
-  );
-  const headings = headingDeg === null ? headingsFor(section.region, inner, swathM) : [laneRadOf(headingDeg)];
-  const chosen = cheapest(
-    headings.map((rad) => ({ rad, lanes: lanesAcross(inner, rad, swathM) })),
-    swathM,
-  );
-  const lanes = [...chosen.lanes, ...narrowLanes(section.region, reachable, swathM)];
+  const { region } = section;
+  const reachable = offsetRegions([region], -swathM / 2, 'round');
+  const headings =
+    headingDeg === null ? laneHeadings([region], swathM, HEADINGS_TRIED) : [laneRadOf(headingDeg)];
+  const full = fullPerimeters(region, reachable, swathM);
+  const layouts = headings.map((rad): Layout => {
+    return { rad, perimeters: full, lanes: lanesAcross(full.inner, rad, swathM) };
+  });
+  for (const rad of headings.slice(0, OPEN_HEADINGS_TRIED)) {
+    const open = findOpenEdges(region, rad, swathM);
+    if (open === undefined) continue;
+    const perimeters = partPerimeters(region, open, swathM);
+    layouts.push({ rad, perimeters, lanes: lanesAcross(perimeters.inner, rad, swathM, open) });
+  }
+  const chosen = cheapest(layouts, swathM);
+  const lanes = [...chosen.lanes, ...narrowLanes(region, reachable, swathM)];
   const walks: Walk[] = [
-    ...rings.map((line): Walk => ({ kind: 'perimeter', line })),
-    ...lanes.map((line): Walk => ({ kind: 'lane', line })),
+    ...chosen.perimeters.walks,
+    ...lanes.map((line): Walk => ({ kind: 'lane', line, isRing: false })),
   ];
   const passes = orderPasses(walks, startAt).map(({ kind, line }, place): Pass => {
     return { sectionId: section.id, order: place + 1, kind, line, lengthM: lineLengthM(line) };
@@ -68,33 +73,22 @@ export function planPasses(
   return { passes, headingDeg: bearingDegOf(chosen.rad) };
 }
 
-/** Edges of the section lend the headings: those of the ground left inside have round corners. */
-function headingsFor(region: Region, inner: readonly Region[], swathM: number): number[] {
-  const few = laneHeadings([region], swathM, HEADINGS_TRIED);
-  return inner.length === 0 ? few.slice(0, 1) : few;
+/** One way to walk a section. */
+interface Layout {
+  readonly rad: number;
+  readonly perimeters: Perimeters;
+  readonly lanes: readonly Lane[];
 }
 
-function cheapest(
-  choices: readonly { rad: number; lanes: readonly Lane[] }[],
-  swathM: number,
-): { rad: number; lanes: readonly Lane[] } {
-  let best: { rad: number; lanes: readonly Lane[] } = { rad: 0, lanes: [] };
+function cheapest(layouts: readonly Layout[], swathM: number): Layout {
+  let best: Layout = { rad: 0, perimeters: { walks: [], inner: [] }, lanes: [] };
   let bestM = Infinity;
-  for (const choice of choices) {
-    const walkM = choice.lanes.reduce((sum, lane) => sum + lineLengthM(lane) + TURN_SWATHS * swathM, 0);
+  for (const layout of layouts) {
+    const lines = [...layout.perimeters.walks.map((walk) => walk.line), ...layout.lanes];
+    const walkM = lines.reduce((sum, line) => sum + lineLengthM(line) + TURN_SWATHS * swathM, 0);
     if (walkM >= bestM - 1e-9) continue;
     bestM = walkM;
-    best = choice;
+    best = layout;
   }
   return best;
-}
-
-/** Length of a walked line. */
-export function lineLengthM(line: readonly YardPoint[]): number {
-  let lengthM = 0;
-  line.forEach((to, i) => {
-    const from = line[i - 1];
-    if (from !== undefined) lengthM += Math.hypot(to.xM - from.xM, to.yM - from.yM);
-  });
-  return lengthM;
 }

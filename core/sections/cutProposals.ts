@@ -21,7 +21,7 @@ export interface CutTarget {
 }
 
 /** Cuts neither along nor square to the lanes are worth this much less. */
-const OFF_LANES_FACTOR = 1.04;
+const OFF_LANES_FACTOR = 1.6;
 /** A border nearer than this to a corner leaves a neck too narrow to walk with an applicator. */
 const NECK_M = 0.6;
 /** Levels looked at per direction when single chords are tried; more are thinned out evenly. */

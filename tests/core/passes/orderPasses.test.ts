@@ -5,7 +5,7 @@ import { expectNear } from '../../support/expectNear.ts';
 import { seededRandom } from '../../support/randomYards.ts';
 
 function lane(y: number, fromX = 0, toX = 20): Walk {
-  return { kind: 'lane', line: points([fromX, y], [toX, y]) };
+  return { kind: 'lane', line: points([fromX, y], [toX, y]), isRing: false };
 }
 
 function offM(order: readonly Walk[]): number {
@@ -24,7 +24,7 @@ test('shuffled lanes are walked to and fro', () => {
 });
 
 test('a ring is entered next to the lanes and adds only the way to it', () => {
-  const ring: Walk = { kind: 'perimeter', line: rect(-1, -1, 22, 10) };
+  const ring: Walk = { kind: 'perimeter', line: rect(-1, -1, 22, 10), isRing: true };
   const order = orderPasses([lane(0), lane(2), lane(4), lane(6), lane(8), ring], null);
   const closed = order.find((walk) => walk.kind === 'perimeter')?.line ?? [];
   expect(closed.at(-1)).toEqual(closed[0]); // a ring closes on its entry
