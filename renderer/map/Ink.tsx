@@ -41,7 +41,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         selection={selection}
         onChoose={onSelect}
       />
-      {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} units={units} />}
+      {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} yard={yard} />}
       <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />
       <Names
         yard={yard}

@@ -1,17 +1,18 @@
 import { memo } from 'react';
 import type { Pass } from '../../core/passes/index.ts';
 import type { GroundPlan } from '../../core/plan/index.ts';
-import { formatLength } from '../../core/units/index.ts';
-import type { UnitSystem } from '../../core/yard.ts';
-import type { CutLine, Section } from '../../core/sections/index.ts';
-import { alongLine, distanceM, type Selection, type Xy } from '../drawing/index.ts';
-import { fits, insidePlace } from './labels.ts';
-import { readableDeg } from './readableDeg.ts';
+import type { Yard } from '../../core/yard.ts';
+import type { Section } from '../../core/sections/index.ts';
+import { alongLine, type Selection } from '../drawing/index.ts';
+import { CutLines } from './CutLines.tsx';
+import { fits, insidePlace, placeLabels } from './labels.ts';
 import type { Lens } from './lens.ts';
 
 /** Below these spacings of the lanes on the screen, numbers and arrow heads would only be a smear. */
 const NUMBERS_FROM_PX = 18;
 const ARROWS_FROM_PX = 8;
+/** A shorter pass has no room for its number. */
+const NUMBER_LENGTH_PX = 44;
 
 const SECTION_LETTER_PX = 30;
 
@@ -38,25 +39,17 @@ export const SectionGround = memo(function SectionGround({ plan, lens, selection
 });
 
 /** Passes, cut lines and section letters, over everything else that lies on the ground. */
-export const PlanLayer = memo(function PlanLayer(props: PlanLayerProps & { readonly units: UnitSystem }) {
-  const { plan, lens, selection, units } = props;
+export const PlanLayer = memo(function PlanLayer(props: PlanLayerProps & { readonly yard: Yard }) {
+  const { plan, lens, selection, yard } = props;
+  const units = yard.details.unitSystem;
   const swathPx = plan.request.swathM / lens.metresPerPx;
   return (
     <g className="plan">
       {plan.passes.map((pass) => (
         <PassLine key={pass.order} pass={pass} lens={lens} swathPx={swathPx} selection={selection} />
       ))}
-      {plan.cutLines.map((cut) => (
-        <g key={`${cut.between.join()} ${cut.from.xM} ${cut.from.yM}`}>
-          <path d={lens.path([cut.from, cut.to], false)} className="cut-line" />
-          <FlagMark at={lens.toLayer(cut.from)} />
-          <FlagMark at={lens.toLayer(cut.to)} />
-          <CutLength cut={cut} lens={lens} units={units} />
-        </g>
-      ))}
-      {plan.passes.map((pass) => (
-        <PassNumber key={pass.order} pass={pass} lens={lens} swathPx={swathPx} selection={selection} />
-      ))}
+      <CutLines cutLines={plan.cutLines} yard={yard} lens={lens} units={units} />
+      <PassNumbers plan={plan} lens={lens} selection={selection} swathPx={swathPx} />
       {plan.sections.map((section) => (
         <SectionLetters key={section.id} section={section} lens={lens} selection={selection} />
       ))}
@@ -85,34 +78,6 @@ function SectionLetters({
     <text x={x} y={y} className={className} textAnchor="middle" dominantBaseline="central">
       {section.id}
     </text>
-  );
-}
-
-/** How long the line between two flags is, so that a tape shows whether they stand right. */
-function CutLength({ cut, lens, units }: { cut: CutLine; lens: Lens; units: UnitSystem }) {
-  const a = lens.toLayer(cut.from);
-  const b = lens.toLayer(cut.to);
-  const lengthM = distanceM(cut.from, cut.to);
-  if (lengthM / lens.metresPerPx < 90) return null;
-  const turnDeg = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
-  return (
-    <text
-      className="flag-text"
-      textAnchor="middle"
-      transform={`translate(${((a.x + b.x) / 2).toFixed(1)} ${((a.y + b.y) / 2).toFixed(1)}) rotate(${readableDeg(turnDeg).toFixed(2)}) translate(0 -7)`}
-    >
-      {formatLength(lengthM, units)}
-    </text>
-  );
-}
-
-/** A flag on a short pole, its foot on the ground. */
-function FlagMark({ at }: { readonly at: Xy }) {
-  return (
-    <g transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`} className="flag">
-      <path d="M0 0V-30" className="flag-pole" />
-      <path d="M0 -30L20 -24L0 -17Z" className="flag-cloth" />
-    </g>
   );
 }
 
@@ -149,25 +114,44 @@ function PassLine({ pass, lens, swathPx, selection }: PassLineProps) {
   );
 }
 
-/** A lane's number stands where it starts; a perimeter pass's a little way on, clear of the lane that follows. */
-const PERIMETER_NUMBER_PX = 30;
+/** How far along a pass its number may stand, in pixels: at its start, or further on where others are. */
+const NUMBER_PLACES_PX = [0, 26, 52, 78, 104];
 
-function PassNumber({ pass, lens, swathPx, selection }: PassLineProps) {
-  const lengthPx = pass.lengthM / lens.metresPerPx;
-  const first = pass.line[0];
-  if (first === undefined || swathPx < NUMBERS_FROM_PX || lengthPx < 44) return null;
-  const on = pass.kind === 'perimeter' ? Math.min(PERIMETER_NUMBER_PX, lengthPx / 4) : 0;
-  const at = lens.toLayer(alongLine(pass.line, on * lens.metresPerPx) ?? first);
-  const faint = selection?.kind === 'section' && selection.id !== pass.sectionId;
+/** The passes' numbers in their circles, each where it meets no other; lanes choose before perimeter passes. */
+function PassNumbers({ plan, lens, swathPx, selection }: PlanLayerProps & { readonly swathPx: number }) {
+  const radiusPx = Math.min(11, swathPx / 2 - 1);
+  const numbered = plan.passes
+    .filter(({ lengthM }) => swathPx >= NUMBERS_FROM_PX && lengthM / lens.metresPerPx >= NUMBER_LENGTH_PX)
+    .sort((a, b) => Number(a.kind === 'perimeter') - Number(b.kind === 'perimeter'));
+  const placed = placeLabels(
+    numbered.map(({ order, line }) => ({
+      key: String(order),
+      widthPx: 2 * radiusPx + 2,
+      heightPx: 2 * radiusPx + 2,
+      places: NUMBER_PLACES_PX.flatMap((px) => alongLine(line, px * lens.metresPerPx) ?? []).map((at) =>
+        lens.toLayer(at),
+      ),
+    })),
+  );
   return (
-    <g
-      transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
-      className={faint ? 'pass-number faint' : 'pass-number'}
-    >
-      <circle r={Math.min(11, swathPx / 2 - 1)} />
-      <text textAnchor="middle" dominantBaseline="central">
-        {pass.order}
-      </text>
+    <g>
+      {numbered.map(({ order, sectionId }) => {
+        const at = placed.get(String(order));
+        if (at === undefined) return null;
+        const faint = selection?.kind === 'section' && selection.id !== sectionId;
+        return (
+          <g
+            key={order}
+            transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
+            className={faint ? 'pass-number faint' : 'pass-number'}
+          >
+            <circle r={radiusPx} />
+            <text textAnchor="middle" dominantBaseline="central">
+              {order}
+            </text>
+          </g>
+        );
+      })}
     </g>
   );
 }
