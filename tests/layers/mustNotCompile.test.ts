@@ -28,3 +28,9 @@ test.each(files)('%s is refused by the compiler, for its own reason', (file) => 
   expect(code).toBeDefined();
   expect(codesIn(file)).toEqual([code]); // the code the case states
 });
+
+test('what core may do does compile', () => {
+  const [control = ''] = readdirSync(join(CASES, 'control'));
+  expect(control).toMatch(/\.ts$/);
+  expect(codesIn(`control/${control}`)).toEqual([]); // it keeps to the rules, so no error has a place in it
+});

@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import type { DecodedTiff } from './decodeGeoTiff.ts';
 
@@ -20,7 +19,7 @@ const MOST_HEAP_MB = 1024;
 export function readGeoTiff(
   bytes: Uint8Array,
   headerLimitMs = HEADER_LIMIT_MS,
-  threadFile = findThreadFile(),
+  threadFile = new URL('./geoTiffThread.ts', import.meta.url),
 ): Promise<DecodedTiff> {
   return new Promise((resolve) => {
     const thread = new Worker(threadFile, {
@@ -49,11 +48,4 @@ export function readGeoTiff(
     );
     thread.on('exit', () => finish({ kind: 'unreadable', detail: 'decoding it stopped early' }));
   });
-}
-
-/** Beside this file, or, when this is bundled two folders deep (dist/shell), in the sources it came from. */
-function findThreadFile(): URL {
-  const beside = new URL('./geoTiffThread.ts', import.meta.url);
-  const fromBundle = new URL('../../electron/host/importers/geoTiff/geoTiffThread.ts', import.meta.url);
-  return existsSync(beside) ? beside : fromBundle;
 }
