@@ -3,9 +3,13 @@
  * count of each edit once the store has said that it is done. Run by killed.test.ts.
  */
 import { writeSync } from 'node:fs';
+import { flushCompileCache } from 'node:module';
 import { applyEdit } from '../../core/edits/index.ts';
 import { openYardFile } from '../../electron/host/yardFile/index.ts';
 import { editAt } from './editSeries.ts';
+
+// Kept now, since this process will not come to its end: the next life then starts in a third of the time.
+flushCompileCache();
 
 const opened = openYardFile(process.argv[2] ?? '');
 if (!opened.ok) throw new Error(JSON.stringify(opened.problems));

