@@ -28,10 +28,12 @@ export class RegionIndex {
     if (box.minXM <= minXM || box.minYM <= minYM || box.maxXM >= maxXM || box.maxYM >= maxYM) return false;
     if (!regionContains(this.region, ring[0] as YardPoint)) return false;
     // No edge met and one corner inside: all of it is inside, unless it runs round a hole.
-    return !this.#meets(ring) && !this.#runsRoundAHole(ring, box);
+    return !this.#meets(ring, box) && !this.#runsRoundAHole(ring, box);
   }
 
-  #meets(ring: Ring): boolean {
+  #meets(ring: Ring, box: RingBounds): boolean {
+    // Most beds lie in the open, with no edge near their box.
+    if (this.#boxes.search(box.minXM, box.minYM, box.maxXM, box.maxYM).length === 0) return false;
     return edgesOf(ring).some((edge) => {
       let met = false;
       this.#boxes.search(edge.west, edge.south, edge.east, edge.north, (at) => {

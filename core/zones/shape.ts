@@ -10,10 +10,21 @@ export interface Shape {
   readonly bounds: RingBounds;
 }
 
+/** Outlines do not change; while one is dragged the others are as ready as they were. */
+const ready = new WeakMap<Outline, Shape>();
+
 /**
  * @param outline checked by `checkOutline`
  */
 export function shapeOf(outline: Outline): Shape {
+  const known = ready.get(outline);
+  if (known !== undefined) return known;
+  const shape = makeReady(outline);
+  ready.set(outline, shape);
+  return shape;
+}
+
+function makeReady(outline: Outline): Shape {
   // On the grid from the start, so that a zone's area is the same number whether or not an overlay was needed.
   const whole = ringRegion(outline.outer);
   const regions =
