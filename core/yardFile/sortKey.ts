@@ -1,4 +1,4 @@
-/** Room left between neighbours: seventeen rows fit one after another into the same gap before it is full. */
+/** Room left between neighbours: sixteen rows fit one after another into the same gap before it is full. */
 export const SORT_STRIDE = 65_536;
 
 /**

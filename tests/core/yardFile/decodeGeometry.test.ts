@@ -72,10 +72,10 @@ test.each([
   ['nothing', '', 'not a GeoPackage geometry'],
   ['text', '68656c6c6f20776f726c64', 'not a GeoPackage geometry'],
   ['a header alone', '4750000100000000', 'the geometry ends too soon'],
-  ['an envelope cut short', '4750000300000000' + '00'.repeat(20), 'the geometry ends too soon'],
+  ['an envelope cut short', `4750000300000000${'00'.repeat(20)}`, 'the geometry ends too soon'],
   [
     'an envelope of no known kind',
-    '4750000b00000000' + '00'.repeat(80),
+    `4750000b00000000${'00'.repeat(80)}`,
     'a GeoPackage geometry of an unknown form',
   ],
   [
@@ -112,7 +112,7 @@ test.each([
   ],
   [
     'a ring of one point',
-    '4750000100000000' + '0103000000' + '0100000001000000' + '00'.repeat(16),
+    `475000010000000001030000000100000001000000${'00'.repeat(16)}`,
     'a ring is not closed',
   ],
   [
@@ -134,7 +134,7 @@ test.each([
   ['fff0000000000000', 'minus infinity'],
   ['7ff8000000000000', 'not a number'],
 ])('a coordinate of %s (%s) is refused', (bits) => {
-  const bytes = Buffer.from('4750000000000000' + '0000000001' + bits + '0'.repeat(16), 'hex');
+  const bytes = Buffer.from(`47500000000000000000000001${bits}${'0'.repeat(16)}`, 'hex');
   expect(decodePoint(bytes)).toStrictEqual({ ok: false, detail: 'a coordinate is not a finite number' });
 });
 

@@ -30,7 +30,7 @@ test('a triangle is the bytes the standard describes: envelope, one ring, closed
 
 test('an outline without a point is an empty polygon and says so', () => {
   // Flags 0x11: bits B (little-endian) and Y (empty) of OGC 12-128r17 clause 2.1.3, no envelope; no rings.
-  expect(hex(encodePolygon({ outer: [], holes: [] }, 0))).toBe('475000110000000001030000000' + '0'.repeat(7));
+  expect(hex(encodePolygon({ outer: [], holes: [] }, 0))).toBe(`475000110000000001030000000${'0'.repeat(7)}`);
 });
 
 test('wkx reads what we write, point for point', () => {
