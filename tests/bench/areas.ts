@@ -129,6 +129,24 @@ for (const [name, yard] of YARDS) {
     }
   }
 }
+/** As a corner of the zone is dragged: one outline is new each time, the beds are the ones known before. */
+const dragged = tidyYard(2000, 200);
+const beds = dragged.beds.map((bed, i) => outline('bed', `${i}`, bed));
+const timesMs = Array.from({ length: 20 * ROUNDS }, (_, step) => {
+  const zone = dragged.zone.map((corner, i) =>
+    i === 5 ? { ...corner, xM: corner.xM + step * 1e-3 } : corner,
+  );
+  const before = performance.now();
+  const resolved = resolveZones([outline('zone', 'z', zone), ...beds], 0.05);
+  sink += resolved.ok ? 1 : Number.NaN;
+  return performance.now() - before;
+}).sort((a, b) => a - b);
+const share = (part: number) => (timesMs[Math.floor(part * timesMs.length)] ?? Number.NaN).toFixed(2);
+console.log('\n2,000 corners, 200 beds clear, one corner dragged');
+console.log(
+  `  resolveZones  median ${share(0.5)} ms  least ${share(0)} ms  nine in ten below ${share(0.9)} ms`,
+);
+
 console.log(
   `\n${ROUNDS} rounds each after ${WARM_UP} to warm up; ratios are of least times; sum ${sink.toExponential(3)}`,
 );

@@ -8,6 +8,8 @@ import type { Ring } from '../../core/spaces.ts';
 export interface GeosNetArea {
   /** Area of a zone less all of its beds; NaN when GEOS itself gave up. */
   netAreaM2(zone: Ring, beds: readonly Ring[]): number;
+  /** Area of a ring grown (or shrunk, below 0) with round corners of 64 chords a quarter. */
+  grownAreaM2(ring: Ring, byM: number): number;
 }
 
 export async function startGeos(): Promise<GeosNetArea> {
@@ -44,6 +46,14 @@ export async function startGeos(): Promise<GeosNetArea> {
       }
       const areaM2 = areaOf(left);
       geos.GEOSGeom_destroy(left);
+      return areaM2;
+    },
+    grownAreaM2(ring, byM) {
+      const shape = read(polygonText(ring));
+      const grown = geos.GEOSBuffer(shape, byM, 64);
+      const areaM2 = areaOf(grown);
+      geos.GEOSGeom_destroy(shape);
+      geos.GEOSGeom_destroy(grown);
       return areaM2;
     },
   };

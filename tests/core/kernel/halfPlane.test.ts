@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { clipHalfPlane, regionAreaM2, regionsAreaM2 } from '../../../core/kernel/index.ts';
+import { clipHalfPlane, regionAreaM2, regionsAreaM2, signedAreaM2 } from '../../../core/kernel/index.ts';
+import type { Ring, YardPoint } from '../../../core/spaces.ts';
 import { rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { between, randomStar, seededRandom } from '../../support/randomYards.ts';
@@ -21,6 +22,19 @@ describe('the part on one side of a straight line', () => {
     expect(clipHalfPlane(lawn, { x: 1, y: 0 }, -100)).toEqual([]);
   });
 
+  test('has the area that cutting every edge in turn gives', () => {
+    for (let seed = 1; seed <= 200; seed++) {
+      const random = seededRandom(seed);
+      const star = randomStar(random, 30, { xM: 0, yM: 0 }, 25, 0.7);
+      const rad = between(random, 0, 2 * Math.PI);
+      const n = { x: Math.cos(rad), y: Math.sin(rad) };
+      const offsetM = between(random, -20, 20);
+      const exactM2 = signedAreaM2(cutEdgeByEdge(star, n, offsetM));
+      // No corner moves by more than a grid step, 1e-6 m; edges add up to at most 30 * 50 m, and roundings cancel.
+      expectNear(regionsAreaM2(clipHalfPlane(region(star), n, offsetM)), exactM2, 1e-4, `m² (seed ${seed})`);
+    }
+  });
+
   test('and the part on the other side make up the whole', () => {
     for (let seed = 1; seed <= 200; seed++) {
       const random = seededRandom(seed);
@@ -35,3 +49,19 @@ describe('the part on one side of a straight line', () => {
     }
   });
 });
+
+/**
+ * Sutherland & Hodgman 1974, one side. Parts stay joined by stretches along the line that run both ways, which add
+ * nothing to the area.
+ */
+function cutEdgeByEdge(ring: Ring, n: { x: number; y: number }, offsetM: number): Ring {
+  const beyond = (p: YardPoint) => n.x * p.xM + n.y * p.yM - offsetM;
+  return ring.flatMap((from, i) => {
+    const to = ring[(i + 1) % ring.length] as YardPoint;
+    const [a, b] = [beyond(from), beyond(to)];
+    const kept = a <= 0 ? [from] : [];
+    if (a <= 0 === b <= 0) return kept;
+    const t = a / (a - b);
+    return [...kept, { xM: from.xM + t * (to.xM - from.xM), yM: from.yM + t * (to.yM - from.yM) }];
+  });
+}
