@@ -33,7 +33,7 @@ by its job; --load-area and --swath say otherwise, and are needed where there is
   --swath LENGTH      what one pass treats, e.g. 1.8m or 6ft
   --heading auto|DEG  compass bearing of the lanes; auto picks the one with the least walking
   --policy even|fewest   equal sections in each zone, or every load full
-  --spigot NAME --hose LENGTH   which sections lie within a straight hose of that length
+  --spigot NAME --hose LENGTH   the hose each section needs, round buildings
   --json [PATH]       the plan as GeoJSON with a summary; without PATH on standard output
   --pdf PATH          the printed sheet
   --paper letter|a4   for the sheet; letter where feet are used, else a4

@@ -30,7 +30,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
       ...(hasMix ? [amount(mix?.productL ?? 0), amount(mix?.carrierL ?? 0)] : []),
       ...(reach === undefined
         ? []
-        : [`${formatLength(reach.straightM, units)}${reach.isBeyond ? ' beyond' : ''}`]),
+        : [`${formatLength(reach.neededM, units)}${reach.isBeyond ? ' beyond' : ''}`]),
     ];
   });
   function amount(volumeL: number): string {
@@ -58,7 +58,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
     'time',
     'lanes',
     ...(hasMix ? ['product', 'carrier'] : []),
-    ...(hose === undefined ? [] : ['hose at least']),
+    ...(hose === undefined ? [] : ['hose needed']),
   ];
   const covered = [
     `once ${share(coverage.onceM2)}`,
@@ -69,6 +69,6 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
   const hoseLine =
     hose === undefined
       ? ''
-      : `hose: straight from ${hose.spigot}; going round a building takes more than the figure shown\n`;
+      : `hose: from ${hose.spigot}, round buildings to the farthest place of the passes\n`;
   return `${tableText(head, [...rows, total])}covered: ${covered}\n${hoseLine}`;
 }

@@ -89,9 +89,11 @@ describe('platpace plan', () => {
     expect(plan.type).toBe('FeatureCollection');
     expect(plan.summary.sections).toHaveLength(6); // ⌈513 / 100⌉, even policy
     for (const { areaM2 } of plan.summary.sections) expectNear(areaM2, 513 / 6, 1e-3, 'm²');
-    // The farthest corner of the lawn from the tap at (20, 0) is (0, 18.5): √(20² + 18.5²) = 27.244 m
-    const straight = plan.summary.hose.sections.map((section: { straightM: number }) => section.straightM);
-    expectNear(Math.max(...straight), Math.hypot(20, 18.5), 1e-3, 'm');
+    for (const { neededM, isBeyond } of plan.summary.hose.sections) {
+      expect(isBeyond).toBe(neededM > 12); // the hose asked about
+      // No building stands here, and the farthest corner of the treated lawn from (20, 0) is (0, 18.5).
+      expect(neededM).toBeLessThan(Math.hypot(20, 18.5));
+    }
     expect(readFileSync(join(folder, 'plan.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     expect(out).toContain('covered: once');
   });

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { applyEdit, inverseOf } from '../../../../core/edits/index.ts';
 import { yardToGeoJson, geoJsonText } from '../../../../electron/host/exporters/geoJson.ts';
 import { draftImport, draftYard } from '../../../../electron/host/importers/index.ts';
+import type { ImportDraft } from '../../../../electron/contract/HostApi.ts';
 import { sampleYard } from '../../../../electron/host/sample.ts';
 import { expectNear } from '../../../support/expectNear.ts';
 import { jpegOf, pngOf } from '../../../support/pictureBytes.ts';
@@ -257,6 +258,19 @@ describe('a file brought into an open yard', () => {
     const corners = applyEdit(yard, edit).outlines.at(-1)?.outer ?? [];
     // RING begins at 86.2 W 39.9 N, the origin of the sample yard's frame
     expectNear(Math.min(...corners.map(({ xM, yM }) => Math.hypot(xM, yM))), 0, 1e-6, 'm');
+  });
+
+  test('as a picture lies in the frame of the yard', async () => {
+    const { edit, images } = valueIn<ImportDraft>(
+      await draftImport(yard, { fileName: 'lot.tif', bytes: smallGeoTiff() }),
+    );
+    const [picture] = applyEdit(yard, edit).pictures;
+    if (picture?.placement.kind !== 'georeferenced') throw new Error('not placed');
+    const [northWest] = picture.placement.corners;
+    // gdaltransform 3.6.2 of 568000 4417000 from EPSG:32616 to tmerc on WGS84 at 39.9 N 86.2 W, scale 1
+    expectNear(northWest.xM, -387.467251999465, 1e-6, 'm');
+    expectNear(northWest.yM, 38.9291527645906, 1e-6, 'm'); // the same run
+    expect(images.map(({ imageHash }) => imageHash)).toEqual([picture.imageHash]);
   });
 
   test('keeps the order of several rows through undo and redo', async () => {
