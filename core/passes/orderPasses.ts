@@ -1,21 +1,7 @@
 import type { YardPoint } from '../spaces.ts';
-import type { Pass } from './pass.ts';
+import { GAIN_M, type Leg, turnedRun, type Walk } from './leg.ts';
+import { moveRun } from './moveRun.ts';
 import { apartM, bestOnRing, ringFrom } from './ringEntry.ts';
-
-/** A pass before it has a place in the order. */
-export interface Walk {
-  readonly kind: Pass['kind'];
-  readonly line: readonly YardPoint[];
-  /** A ring is walked from any point of it round; its last point is not its first. */
-  readonly isRing: boolean;
-}
-
-/** A walk as it is walked: from `enter` to `leave`; round and back to the same point for a ring. */
-interface Leg {
-  readonly walk: Walk;
-  enter: YardPoint;
-  leave: YardPoint;
-}
 
 /** Rounds of improvement; each looks at every pair once. */
 const MOST_ROUNDS = 40;
@@ -23,7 +9,6 @@ const MOST_ROUNDS = 40;
 const MOST_LOOKS = 4_000_000;
 /** Longest run of passes that is moved elsewhere as one. */
 const MOVED_RUN = 3;
-const GAIN_M = 1e-9;
 
 /**
  * An order with little walking between passes, and the way round each is walked. Nearest end first, then turned
@@ -98,10 +83,6 @@ function turnStretches(legs: Leg[], startAt: YardPoint | null): boolean {
   return isBetter;
 }
 
-function turnedRun(run: readonly Leg[]): Leg[] {
-  return run.toReversed().map(({ walk, enter, leave }) => ({ walk, enter: leave, leave: enter }));
-}
-
 /** Moves short runs to where they fit better, either way round; true when any was. */
 function moveRuns(legs: Leg[], startAt: YardPoint | null): boolean {
   let isBetter = false;
@@ -111,55 +92,6 @@ function moveRuns(legs: Leg[], startAt: YardPoint | null): boolean {
     }
   }
   return isBetter;
-}
-
-function moveRun(legs: Leg[], i: number, size: number, startAt: YardPoint | null): boolean {
-  const run = legs.slice(i, i + size);
-  const rest = [...legs.slice(0, i), ...legs.slice(i + size)];
-  const first = run[0] as Leg;
-  const leaveOf = (k: number): YardPoint | null | undefined => (k < 0 ? startAt : rest[k]?.leave);
-  const wayM = (k: number, enter: YardPoint, leave: YardPoint): number =>
-    apartM(leaveOf(k), enter) + apartM(leave, rest[k + 1]?.enter) - apartM(leaveOf(k), rest[k + 1]?.enter);
-  let bestM = wayM(i - 1, first.enter, (run.at(-1) as Leg).leave) - GAIN_M;
-  let best: { gap: number; run: Leg[] } | undefined;
-  const ways = waysOf(run);
-  // The gap after leg k of the others; -1 is before the first.
-  for (let k = -1; k < rest.length && bestM > 0; k++) {
-    if (k === i - 1) continue;
-    for (const way of ways(leaveOf(k) ?? undefined, rest[k + 1]?.enter)) {
-      const addedM = wayM(k, way.enter, way.leave);
-      if (addedM >= bestM) continue;
-      bestM = addedM;
-      best = { gap: k, run: way.run() };
-    }
-  }
-  if (best === undefined) return false;
-  rest.splice(best.gap + 1, 0, ...best.run);
-  legs.splice(0, legs.length, ...rest);
-  return true;
-}
-
-interface Way {
-  readonly enter: YardPoint;
-  readonly leave: YardPoint;
-  readonly run: () => Leg[];
-}
-
-/** The ways a run can be walked in a gap: either way round, or, for a ring alone, from where it suits the gap. */
-function waysOf(run: readonly Leg[]): (before?: YardPoint, after?: YardPoint) => Way[] {
-  const first = run[0] as Leg;
-  const last = run.at(-1) as Leg;
-  if (run.length === 1 && first.walk.isRing) {
-    return (before, after) => {
-      const at = bestOnRing(first.walk.line, before ?? after ?? first.enter, after ?? before ?? first.enter);
-      return [{ enter: at, leave: at, run: () => [{ walk: first.walk, enter: at, leave: at }] }];
-    };
-  }
-  const both = [
-    { enter: first.enter, leave: last.leave, run: () => [...run] },
-    { enter: last.leave, leave: first.enter, run: () => turnedRun(run) },
-  ];
-  return () => both;
 }
 
 /** Enters each ring where the way from the leg before to the leg after is shortest. */

@@ -2,7 +2,7 @@ import { bufferLine, offsetRegions, regionAreaM2, ringPerimeterM, subtractRegion
 import type { Region, Ring, YardPoint } from '../spaces.ts';
 import type { OpenEdges } from './openEdges.ts';
 import { lineLengthM } from './lineLength.ts';
-import type { Walk } from './orderPasses.ts';
+import type { Walk } from './leg.ts';
 
 /** Perimeter passes, and the ground they leave for lanes. */
 export interface Perimeters {

@@ -5,7 +5,8 @@ import { type Lane, lanesAcross } from './lanes.ts';
 import { lineLengthM } from './lineLength.ts';
 import { narrowLanes } from './narrowLanes.ts';
 import { findOpenEdges } from './openEdges.ts';
-import { orderPasses, type Walk } from './orderPasses.ts';
+import type { Walk } from './leg.ts';
+import { orderPasses } from './orderPasses.ts';
 import type { Pass } from './pass.ts';
 import { fullPerimeters, type Perimeters, partPerimeters } from './perimeters.ts';
 

@@ -2,6 +2,7 @@ import { regionContains } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import { type Edge, edgeGrid } from './edgeGrid.ts';
 import { apartM } from './ringEntry.ts';
+import { shortestWayM } from './shortestWay.ts';
 
 /** Ground that may be walked on, prepared once for many questions. */
 export interface Walkable {
@@ -53,43 +54,9 @@ export function makeWalkable(regions: readonly Region[]): Walkable {
   const wayM = (from: YardPoint, to: YardPoint): number => {
     const straightM = apartM(from, to);
     if (straightM < TOUCH_M || bends.length > MOST_BENDS || isFree(from, to)) return straightM;
-    return search(from, to, bends, isFree, isFreeBetween) ?? straightM;
+    return shortestWayM(from, to, bends, isFree, isFreeBetween) ?? straightM;
   };
   return { wayM };
-}
-
-function search(
-  from: YardPoint,
-  to: YardPoint,
-  bends: readonly YardPoint[],
-  isFree: (a: YardPoint, b: YardPoint) => boolean,
-  isFreeBetween: (i: number, j: number) => boolean,
-): number | undefined {
-  const best = bends.map((bend) => (isFree(from, bend) ? apartM(from, bend) : Infinity));
-  const ahead = bends.map((bend) => apartM(bend, to));
-  const isDone = bends.map(() => false);
-  let foundM = Infinity;
-  for (;;) {
-    let here = -1;
-    let hereM = foundM;
-    best.forEach((soFarM, i) => {
-      const leastM = soFarM + (ahead[i] as number);
-      if (isDone[i] || leastM >= hereM) return;
-      here = i;
-      hereM = leastM;
-    });
-    const at = bends[here];
-    if (at === undefined) return foundM === Infinity ? undefined : foundM;
-    isDone[here] = true;
-    const soFarM = best[here] as number;
-    // A bend that sees the end settles the best way through it: the bound was the truth.
-    if (isFree(at, to)) foundM = Math.min(foundM, hereM);
-    bends.forEach((bend, i) => {
-      const throughM = soFarM + apartM(at, bend);
-      if (isDone[i] || throughM >= (best[i] as number) || throughM + (ahead[i] as number) >= foundM) return;
-      if (isFreeBetween(here, i)) best[i] = throughM;
-    });
-  }
 }
 
 function isReflex(ring: readonly YardPoint[], place: number): boolean {

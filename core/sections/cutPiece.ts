@@ -1,5 +1,5 @@
 import type { Region, YardPoint } from '../spaces.ts';
-import { type Parting, partRegion, type Share } from './partRegion.ts';
+import { type Lay, type Parting, partRegion, type Share } from './partRegion.ts';
 
 /** A piece of ground cut to loads, and the lines it was cut along. */
 export interface CutPiece {
@@ -22,7 +22,7 @@ interface State {
  * @returns undefined when no straight cuts give connected sections, or when cancelled
  * Cost: a beam of fixed width, so (loads - 1) x width partings at most
  */
-export function cutPiece(share: Share, laneRad: number, isCancelled: () => boolean): CutPiece | undefined {
+export function cutPiece(share: Share, lay: Lay, isCancelled: () => boolean): CutPiece | undefined {
   const known = new Map<Share, Parting[]>();
   const width = beamWidth(share.loads);
   let states: State[] = [{ open: [share], done: [], cuts: [], costM: 0 }];
@@ -33,7 +33,7 @@ export function cutPiece(share: Share, laneRad: number, isCancelled: () => boole
     const finished = states.find((state) => state.open.length === 0);
     if (finished !== undefined) return { regions: finished.done, cuts: finished.cuts };
     states = states
-      .flatMap((state) => expand(state, known, laneRad))
+      .flatMap((state) => expand(state, known, lay))
       .sort((a, b) => a.costM - b.costM)
       .slice(0, width);
   }
@@ -62,14 +62,14 @@ function isSection({ loads, restM2 }: Share): boolean {
 }
 
 /** Every state has been cut the same number of times, so their costs compare. */
-function expand(state: State, known: Map<Share, Parting[]>, laneRad: number): State[] {
+function expand(state: State, known: Map<Share, Parting[]>, lay: Lay): State[] {
   const [next, ...open] = state.open.toSorted(
     (a, b) => b.loads + b.restM2 * 1e-9 - a.loads - a.restM2 * 1e-9,
   );
   if (next === undefined) return [];
   let partings = known.get(next);
   if (partings === undefined) {
-    partings = partRegion(next, laneRad);
+    partings = partRegion(next, lay);
     known.set(next, partings);
   }
   return partings.map((parting) => ({

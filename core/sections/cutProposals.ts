@@ -22,8 +22,8 @@ export interface CutTarget {
 
 /** Cuts neither along nor square to the lanes are worth this much less. */
 const OFF_LANES_FACTOR = 1.6;
-/** A border nearer than this to a corner leaves a neck too narrow to walk with an applicator. */
-const NECK_M = 0.6;
+/** A border nearer than a swath to a corner leaves a neck no pass fits; each is worth this part of its length. */
+const NECK_PART = 0.25;
 /** Levels looked at per direction when single chords are tried; more are thinned out evenly. */
 const MOST_LEVELS = 250;
 
@@ -32,12 +32,13 @@ export function wholeLineCuts(
   facing: Facing,
   direction: CutDirection,
   targets: readonly CutTarget[],
+  swathM: number,
 ): CutProposal[] {
   return targets.flatMap((target) => {
     const levelM = levelForAreaM(facing, target.belowM2);
     const chords = findChords(facing, levelM);
     if (chords === undefined || chords.length === 0) return [];
-    return [{ facing, levelM, chords, target, costM: costOf(facing, direction, levelM, chords) }];
+    return [{ facing, levelM, chords, target, costM: costOf(facing, direction, levelM, chords, swathM) }];
   });
 }
 
@@ -53,6 +54,7 @@ export function chordCuts(
   facing: Facing,
   direction: CutDirection,
   targets: readonly CutTarget[],
+  swathM: number,
   mostM: number,
 ): CutProposal[] {
   const { levelsM } = facing;
@@ -75,7 +77,7 @@ export function chordCuts(
           levelM,
           chords: moved,
           target,
-          costM: costOf(facing, direction, levelM, moved),
+          costM: costOf(facing, direction, levelM, moved, swathM),
         });
       }
     }
@@ -129,17 +131,23 @@ function levelsWithin(
   });
 }
 
-function costOf(facing: Facing, direction: CutDirection, levelM: number, chords: readonly Chord[]): number {
+function costOf(
+  facing: Facing,
+  direction: CutDirection,
+  levelM: number,
+  chords: readonly Chord[],
+  swathM: number,
+): number {
   let lengthM = 0;
   for (const { start, end } of chords) lengthM += end.vM - start.vM;
   let necks = 0;
   for (const corner of facing.corners) {
     const apartM = Math.abs(corner.uM - levelM);
-    if (apartM >= NECK_M || !corner.reflex) continue;
+    if (apartM >= swathM || !corner.reflex) continue;
     const isOver = chords.some(
       ({ start, end }) => corner.vM > start.vM + apartM && corner.vM < end.vM - apartM,
     );
     if (isOver) necks++;
   }
-  return lengthM * (direction.aligned ? 1 : OFF_LANES_FACTOR) + necks * lengthM * 0.5;
+  return lengthM * (direction.aligned ? 1 : OFF_LANES_FACTOR) + necks * lengthM * NECK_PART;
 }

@@ -12,6 +12,12 @@ export interface Share {
   readonly restM2: number;
 }
 
+/** How the ground will be walked: direction of the lanes, counter-clockwise from east, and the swath. */
+export interface Lay {
+  readonly laneRad: number;
+  readonly swathM: number;
+}
+
 /** One way to part a share in two. */
 export interface Parting {
   readonly shares: readonly [Share, Share];
@@ -34,20 +40,22 @@ const AREA_SLACK = 1e-9;
  * The best ways to part a share into two connected shares by one straight cut, shortest first. Whole lines are
  * tried first; single chords when those give little to choose from.
  */
-export function partRegion(share: Share, laneRad: number): Parting[] {
+export function partRegion(share: Share, { laneRad, swathM }: Lay): Parting[] {
   const wholeM2 = regionAreaM2(share.region);
   const targets = targetsFor(share, wholeM2);
   const faced = faceAll(share.region, cutDirections(share.region, laneRad, FAN));
-  const whole = faced.flatMap(({ facing, direction }) => wholeLineCuts(facing, direction, targets));
+  const whole = faced.flatMap(({ facing, direction }) => wholeLineCuts(facing, direction, targets, swathM));
   const partings = realise(whole, targets, wholeM2);
   if (partings.length >= ENOUGH_PARTINGS) return partings;
   const bestM = partings[0]?.costM ?? Infinity;
-  const chords = faced.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, 1.5 * bestM));
+  const chords = faced.flatMap(({ facing, direction }) =>
+    chordCuts(facing, direction, targets, swathM, 1.5 * bestM),
+  );
   const both = realise([...whole, ...chords], targets, wholeM2);
   if (both.length > 0) return both;
   const wide = faceAll(share.region, cutDirections(share.region, laneRad, WIDE_FAN));
   return realise(
-    wide.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, Infinity)),
+    wide.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, swathM, Infinity)),
     targets,
     wholeM2,
   );

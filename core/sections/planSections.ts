@@ -58,7 +58,11 @@ export function planSections(zone: ZoneGround, request: SectionRequest): Result<
   const pieces: CutPiece[] = [];
   for (const region of zone.treated) {
     const share = shareOf(region, request);
-    const piece = cutPiece(share, laneRadOf(region, request.headingDeg), isCancelled);
+    const piece = cutPiece(
+      share,
+      { laneRad: laneRadOf(region, request.headingDeg), swathM: request.swathM },
+      isCancelled,
+    );
     if (piece !== undefined) pieces.push(piece);
     else {
       const where = { thing: zone.zoneName };

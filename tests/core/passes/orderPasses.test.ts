@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { orderPasses, type Walk } from '../../../core/passes/orderPasses.ts';
+import type { Walk } from '../../../core/passes/leg.ts';
+import { orderPasses } from '../../../core/passes/orderPasses.ts';
 import { points, rect } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { seededRandom } from '../../support/randomYards.ts';

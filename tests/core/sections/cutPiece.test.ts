@@ -4,16 +4,17 @@ import { cutPiece } from '../../../core/sections/cutPiece.ts';
 import { rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
+const LAY = { laneRad: 0, swathM: 1 };
 const never = (): boolean => false;
 
 test('a piece within one load is not cut', () => {
   const ground = region(rect(0, 0, 5, 5));
-  const piece = cutPiece({ region: ground, loads: 1, restM2: 0 }, 0, never);
+  const piece = cutPiece({ region: ground, loads: 1, restM2: 0 }, LAY, never);
   expect(piece).toEqual({ regions: [ground], cuts: [] }); // nothing to do
 });
 
 test('a strip is cut straight across at exact places', () => {
-  const piece = cutPiece({ region: region(rect(0, 0, 30, 2)), loads: 5, restM2: 0 }, 0, never);
+  const piece = cutPiece({ region: region(rect(0, 0, 30, 2)), loads: 5, restM2: 0 }, LAY, never);
   const places = (piece?.cuts ?? []).map(([from]) => from.xM).sort((a, b) => a - b);
   expect(places.length).toBe(4); // five parts have four borders
   places.forEach((xM, i) => {
@@ -23,11 +24,11 @@ test('a strip is cut straight across at exact places', () => {
 
 test('a search can be stopped', () => {
   const share = { region: region(rect(0, 0, 30, 2)), loads: 5, restM2: 0 };
-  expect(cutPiece(share, 0, () => true)).toBeUndefined();
+  expect(cutPiece(share, LAY, () => true)).toBeUndefined();
 });
 
 test('many loads still come out even', () => {
-  const piece = cutPiece({ region: region(rect(0, 0, 60, 40)), loads: 60, restM2: 0 }, 0, never);
+  const piece = cutPiece({ region: region(rect(0, 0, 60, 40)), loads: 60, restM2: 0 }, LAY, never);
   expect(piece?.regions.length).toBe(60);
   for (const part of piece?.regions ?? []) expectNear(regionAreaM2(part), 40, 40e-6, 'm²'); // 2,400 m² / 60
 });
