@@ -55,7 +55,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'shape/too-large':
       return say(
-        `${problem.where.name} is ${formatLength(problem.facts.extentM, units)} across, more than a yard can be.`,
+        `${problem.where.name} stretches the yard to ${formatLength(problem.facts.extentM, units)} across, more than a yard can be.`,
         'Check its scale and its coordinates.',
       );
 

@@ -24,8 +24,10 @@ export function checkRing(ring: Ring, outlineId: string, name: string): Result<R
   const points = new Set(ring.map(({ xM, yM }) => `${xM} ${yM}`)).size;
   if (points < 3) return trouble({ kind: 'shape/too-few-points', where, facts: { points } });
   const { minXM, minYM, maxXM, maxYM } = ringBounds(ring);
-  const extentM = Math.max(-minXM, -minYM, maxXM, maxYM);
-  if (extentM > MOST_REACH_M) return trouble({ kind: 'shape/too-large', where, facts: { extentM } });
+  const reachM = Math.max(-minXM, -minYM, maxXM, maxYM);
+  // A frame that reaches this far from its middle to one side is meant for twice that.
+  if (reachM > MOST_REACH_M)
+    return trouble({ kind: 'shape/too-large', where, facts: { extentM: 2 * reachM } });
   // Before the crossings: corners on one line run back over themselves, but what ails them is that they hold no ground.
   if (onOneLine(ring)) return trouble({ kind: 'shape/zero-area', where, facts: {} });
   const crossing = findCrossing(ring);

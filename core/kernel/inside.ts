@@ -52,12 +52,16 @@ export function interiorPoint(region: Region): YardPoint {
   return best.depthM > 0 ? { xM: best.xM, yM: best.yM } : chordMiddle(rings);
 }
 
+/** Heights the last resort looks at, the widest gaps between corners first. */
+const MOST_CHORDS = 64;
+
 /** The middle of the longest run of ground straight east to west, halfway between corners' heights. */
 function chordMiddle(rings: readonly Ring[]): YardPoint {
   const heights = [...new Set(rings.flatMap((ring) => ring.map(({ yM }) => yM)))].sort((a, b) => a - b);
   let best = { xM: rings[0]?.[0]?.xM ?? 0, yM: rings[0]?.[0]?.yM ?? 0, lengthM: -1 };
-  for (const [i, low] of heights.entries()) {
-    const yM = (low + (heights[i + 1] ?? low)) / 2;
+  const gaps = heights.map((low, i) => ({ low, gapM: (heights[i + 1] ?? low) - low }));
+  for (const { low, gapM } of gaps.sort((a, b) => b.gapM - a.gapM).slice(0, MOST_CHORDS)) {
+    const yM = low + gapM / 2;
     const xs = rings.flatMap((ring) => crossingsAt(ring, yM)).sort((a, b) => a - b);
     for (let k = 0; k + 1 < xs.length; k += 2) {
       const [west, east] = [xs[k] as number, xs[k + 1] as number];

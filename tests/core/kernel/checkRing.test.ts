@@ -37,6 +37,11 @@ describe('an outline that cannot be ground says why', () => {
     expect(problemOf(ring)).toMatchObject({ ...problem, where: { outlineId: 'front', name: 'Front lawn' } });
   });
 
+  test('how far across the yard would have to be', () => {
+    const far = moved(rect(0, 0, 5, 4), 0, 14_995, 0);
+    expect(problemOf(far)?.facts).toEqual({ extentM: 30_000 }); // 15,000 m to either side
+  });
+
   test('a crossing edge, with the place of the crossing, even where its two halves cancel', () => {
     expect(problemOf(points([0, 0], [2, 2], [2, 0], [0, 2]))).toEqual({
       kind: 'shape/self-crossing',
