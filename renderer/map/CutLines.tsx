@@ -1,10 +1,10 @@
-import { memo, useMemo } from 'react';
+import { memo } from 'react';
 import type { CutLine } from '../../core/sections/index.ts';
-import { type FlagTape, findFlagTapes } from '../../core/sheet/index.ts';
+import { findFlagTapes } from '../../core/sheet/index.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
 import { distanceM, type Xy } from '../drawing/index.ts';
-import { type LabelAsk, LETTER_PX, LINE_PX, placeLabels } from './labels.ts';
+import { type LabelAsk, LETTER_PX, LINE_PX } from './labels.ts';
 import type { Lens } from './lens.ts';
 import { readableDeg } from './readableDeg.ts';
 
@@ -14,14 +14,12 @@ const FLAG_PX = 30;
 
 interface CutLinesProps {
   readonly cutLines: readonly CutLine[];
-  readonly yard: Yard;
   readonly lens: Lens;
   readonly units: UnitSystem;
 }
 
-/** The borders between sections: dashed, a flag at each end, and where a tape finds it. */
-export const CutLines = memo(function CutLines({ cutLines, yard, lens, units }: CutLinesProps) {
-  const tapes = useMemo(() => cutLines.flatMap((cut) => findFlagTapes(yard, cut)), [cutLines, yard]);
+/** The borders between sections: dashed, a flag at each end. */
+export const CutLines = memo(function CutLines({ cutLines, lens, units }: CutLinesProps) {
   return (
     <g>
       {cutLines.map((cut) => (
@@ -32,21 +30,21 @@ export const CutLines = memo(function CutLines({ cutLines, yard, lens, units }: 
           <CutLength cut={cut} lens={lens} units={units} />
         </g>
       ))}
-      <TapeTexts tapes={tapes.filter((tape) => tape !== undefined)} lens={lens} units={units} />
     </g>
   );
 });
 
-interface TapeTextsProps {
-  readonly tapes: readonly FlagTape[];
-  readonly lens: Lens;
-  readonly units: UnitSystem;
-}
-
 /** Over each flag, how far a tape runs to it from the nearer corner of the edge it stands on. */
-function TapeTexts({ tapes, lens, units }: TapeTextsProps) {
-  const texts = tapes.map((tape, i) => {
-    const text = formatLength(tape.alongM, units);
+export function tapeAsks(
+  cutLines: readonly CutLine[],
+  yard: Yard,
+  lens: Lens,
+): readonly { readonly ask: LabelAsk; readonly text: string }[] {
+  const tapes = cutLines.flatMap((cut) => findFlagTapes(yard, cut, cutLines));
+  return tapes.flatMap((tape, i) => {
+    // A flag on another cut line has no edge to measure along; the columns say how it is found.
+    if (tape === undefined || tape.outline === null) return [];
+    const text = formatLength(tape.alongM, yard.details.unitSystem);
     const { x, y } = lens.toLayer(tape.flag);
     const widthPx = text.length * LETTER_PX;
     const places = [
@@ -54,29 +52,8 @@ function TapeTexts({ tapes, lens, units }: TapeTextsProps) {
       { x: x - widthPx / 2 - 6, y: y - FLAG_PX + LINE_PX / 2 },
       { x: x + widthPx / 2 + 22, y: y - FLAG_PX + LINE_PX / 2 },
     ];
-    const ask: LabelAsk = { key: String(i), widthPx, heightPx: LINE_PX, places };
-    return { ask, text };
+    return [{ ask: { key: `tape ${i}`, widthPx, heightPx: LINE_PX, places }, text }];
   });
-  const placed = placeLabels(texts.map(({ ask }) => ask));
-  return (
-    <g>
-      {texts.map(({ ask, text }) => {
-        const at = placed.get(ask.key);
-        return at === undefined ? null : (
-          <text
-            key={ask.key}
-            x={at.x}
-            y={at.y}
-            className="flag-text"
-            textAnchor="middle"
-            dominantBaseline="central"
-          >
-            {text}
-          </text>
-        );
-      })}
-    </g>
-  );
 }
 
 /** How long the line between two flags is, so that a tape shows whether they stand right. */

@@ -23,13 +23,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
     .filter(Boolean)
     .join(' ');
   return (
-    <svg
-      className={className}
-      width="1"
-      height="1"
-      role="group"
-      aria-label={`Outlines of ${yard.details.name}`}
-    >
+    <svg className={className} width="1" height="1" aria-label={`Outlines of ${yard.details.name}`}>
       <Hatches />
       <GridLines lens={lens} sight={sight} units={units} />
       {plan !== null && <SectionGround plan={plan} lens={lens} selection={selection} />}

@@ -1,11 +1,11 @@
-import { memo } from 'react';
+import { memo, type ReactNode } from 'react';
 import type { Pass } from '../../core/passes/index.ts';
 import type { GroundPlan } from '../../core/plan/index.ts';
 import type { Yard } from '../../core/yard.ts';
 import type { Section } from '../../core/sections/index.ts';
-import { alongLine, type Selection } from '../drawing/index.ts';
-import { CutLines } from './CutLines.tsx';
-import { fits, insidePlace, placeLabels } from './labels.ts';
+import { alongLine, type Selection, type Xy } from '../drawing/index.ts';
+import { CutLines, tapeAsks } from './CutLines.tsx';
+import { fits, insidePlace, type LabelAsk, placeLabels } from './labels.ts';
 import type { Lens } from './lens.ts';
 
 /** Below these spacings of the lanes on the screen, numbers and arrow heads would only be a smear. */
@@ -15,6 +15,7 @@ const ARROWS_FROM_PX = 8;
 const NUMBER_LENGTH_PX = 44;
 
 const SECTION_LETTER_PX = 30;
+const SECTION_LETTER_WIDTH_PX = 18;
 
 interface PlanLayerProps {
   readonly plan: GroundPlan;
@@ -41,44 +42,20 @@ export const SectionGround = memo(function SectionGround({ plan, lens, selection
 /** Passes, cut lines and section letters, over everything else that lies on the ground. */
 export const PlanLayer = memo(function PlanLayer(props: PlanLayerProps & { readonly yard: Yard }) {
   const { plan, lens, selection, yard } = props;
-  const units = yard.details.unitSystem;
   const swathPx = plan.request.swathM / lens.metresPerPx;
   return (
     <g className="plan">
       {plan.passes.map((pass) => (
         <PassLine key={pass.order} pass={pass} lens={lens} swathPx={swathPx} selection={selection} />
       ))}
-      <CutLines cutLines={plan.cutLines} yard={yard} lens={lens} units={units} />
-      <PassNumbers plan={plan} lens={lens} selection={selection} swathPx={swathPx} />
-      {plan.sections.map((section) => (
-        <SectionLetters key={section.id} section={section} lens={lens} selection={selection} />
-      ))}
+      <CutLines cutLines={plan.cutLines} lens={lens} units={yard.details.unitSystem} />
+      <Words plan={plan} lens={lens} selection={selection} yard={yard} />
     </g>
   );
 });
 
 function isSelected(section: Section, selection: Selection): boolean {
   return selection?.kind === 'section' && selection.id === section.id;
-}
-
-function SectionLetters({
-  section,
-  lens,
-  selection,
-}: {
-  section: Section;
-  lens: Lens;
-  selection: Selection;
-}) {
-  const place = insidePlace(section.region, SECTION_LETTER_PX * lens.metresPerPx);
-  if (!fits(section.region, place, lens, section.id.length * 18, SECTION_LETTER_PX)) return null;
-  const { x, y } = lens.toLayer(place);
-  const className = isSelected(section, selection) ? 'section-id selected' : 'section-id';
-  return (
-    <text x={x} y={y} className={className} textAnchor="middle" dominantBaseline="central">
-      {section.id}
-    </text>
-  );
 }
 
 interface PassLineProps {
@@ -117,31 +94,64 @@ function PassLine({ pass, lens, swathPx, selection }: PassLineProps) {
 /** How far along a pass its number may stand, in pixels: at its start, or further on where others are. */
 const NUMBER_PLACES_PX = [0, 26, 52, 78, 104];
 
-/** The passes' numbers in their circles, each where it meets no other; lanes choose before perimeter passes. */
-function PassNumbers({ plan, lens, swathPx, selection }: PlanLayerProps & { readonly swathPx: number }) {
-  const radiusPx = Math.min(11, swathPx / 2 - 1);
-  const numbered = plan.passes
-    .filter(({ lengthM }) => swathPx >= NUMBERS_FROM_PX && lengthM / lens.metresPerPx >= NUMBER_LENGTH_PX)
-    .sort((a, b) => Number(a.kind === 'perimeter') - Number(b.kind === 'perimeter'));
-  const placed = placeLabels(
-    numbered.map(({ order, line }) => ({
-      key: String(order),
-      widthPx: 2 * radiusPx + 2,
-      heightPx: 2 * radiusPx + 2,
-      places: NUMBER_PLACES_PX.flatMap((px) => alongLine(line, px * lens.metresPerPx) ?? []).map((at) =>
-        lens.toLayer(at),
-      ),
-    })),
-  );
+interface Word {
+  readonly ask: LabelAsk;
+  readonly draw: (at: Xy) => ReactNode;
+}
+
+/** Section letters, tape distances, pass numbers: placed in that order, so that none lies on another. */
+function Words(props: PlanLayerProps & { readonly yard: Yard }) {
+  const words = [...letterWords(props), ...tapeWords(props), ...numberWords(props)];
+  const placed = placeLabels(words.map(({ ask }) => ask));
   return (
     <g>
-      {numbered.map(({ order, sectionId }) => {
-        const at = placed.get(String(order));
-        if (at === undefined) return null;
-        const faint = selection?.kind === 'section' && selection.id !== sectionId;
-        return (
+      {words.map(({ ask, draw }) => {
+        const at = placed.get(ask.key);
+        return at === undefined ? null : <g key={ask.key}>{draw(at)}</g>;
+      })}
+    </g>
+  );
+}
+
+function letterWords({ plan, lens, selection }: PlanLayerProps): readonly Word[] {
+  return plan.sections.flatMap((section) => {
+    const place = insidePlace(section.region, SECTION_LETTER_PX * lens.metresPerPx);
+    const widthPx = section.id.length * SECTION_LETTER_WIDTH_PX;
+    if (!fits(section.region, place, lens, widthPx, SECTION_LETTER_PX)) return [];
+    const ask = {
+      key: `section ${section.id}`,
+      widthPx,
+      heightPx: SECTION_LETTER_PX,
+      places: [lens.toLayer(place)],
+    };
+    const className = isSelected(section, selection) ? 'section-id selected' : 'section-id';
+    return [{ ask, draw: (at) => <Written at={at} words={section.id} className={className} /> }];
+  });
+}
+
+function tapeWords({ plan, lens, yard }: PlanLayerProps & { readonly yard: Yard }): readonly Word[] {
+  return tapeAsks(plan.cutLines, yard, lens).map(({ ask, text }) => ({
+    ask,
+    draw: (at) => <Written at={at} words={text} className="flag-text" />,
+  }));
+}
+
+/** Lanes choose before perimeter passes, which are longer and have room elsewhere. */
+function numberWords({ plan, lens, selection }: PlanLayerProps): readonly Word[] {
+  const swathPx = plan.request.swathM / lens.metresPerPx;
+  const radiusPx = Math.min(11, swathPx / 2 - 1);
+  const sizePx = 2 * radiusPx + 2;
+  return plan.passes
+    .filter(({ lengthM }) => swathPx >= NUMBERS_FROM_PX && lengthM / lens.metresPerPx >= NUMBER_LENGTH_PX)
+    .sort((a, b) => Number(a.kind === 'perimeter') - Number(b.kind === 'perimeter'))
+    .map(({ order, line, sectionId }) => {
+      const along = NUMBER_PLACES_PX.flatMap((px) => alongLine(line, px * lens.metresPerPx) ?? []);
+      const places = along.map((at) => lens.toLayer(at));
+      const faint = selection?.kind === 'section' && selection.id !== sectionId;
+      return {
+        ask: { key: `pass ${order}`, widthPx: sizePx, heightPx: sizePx, places },
+        draw: (at) => (
           <g
-            key={order}
             transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
             className={faint ? 'pass-number faint' : 'pass-number'}
           >
@@ -150,8 +160,15 @@ function PassNumbers({ plan, lens, swathPx, selection }: PlanLayerProps & { read
               {order}
             </text>
           </g>
-        );
-      })}
-    </g>
+        ),
+      };
+    });
+}
+
+function Written({ at, words, className }: { at: Xy; words: string; className: string }) {
+  return (
+    <text x={at.x} y={at.y} className={className} textAnchor="middle" dominantBaseline="central">
+      {words}
+    </text>
   );
 }
