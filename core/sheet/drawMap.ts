@@ -2,7 +2,7 @@ import type { JobPlan } from '../plan/index.ts';
 import type { PagePoint, Region } from '../spaces.ts';
 import type { Yard } from '../yard.ts';
 import { boxOutline, INK, pen, SOFT_INK, shape } from './drawing.ts';
-import type { LabelRoom } from './labelRoom.ts';
+import { emptyRoom } from './labelRoom.ts';
 import { drawCutLines, drawTapes } from './mapFlags.ts';
 import { drawGround, drawPictures, outlineToPage } from './mapGround.ts';
 import { labelMarks, labelOutlines, labelSections, labelZones } from './mapLabels.ts';
@@ -37,7 +37,7 @@ export function drawMap(
   const { yard, plan, focus } = subject;
   const { sections, cutLines, passes, request } = plan.ground;
   const inFocus = (sectionId: string) => focus === null || focus.includes(sectionId);
-  const room: LabelRoom = { frame: shrunkFrame(view), taken: [], lines: [], turf: [], cutOuts: [] };
+  const room = emptyRoom(shrunkFrame(view));
   const swathMm = (request.swathM * 1000) / view.scale;
 
   const tinted: Region[] = sections.filter((section) => inFocus(section.id)).map((section) => section.region);
@@ -48,10 +48,10 @@ export function drawMap(
       : passes
           .filter((pass) => inFocus(pass.sectionId))
           .map((pass) => ({ pass, points: pass.line.map((point) => yardToPage(view, point)) }));
-  for (const route of routes) room.lines.push({ points: route.points, closed: false });
+  for (const route of routes) room.lines.add({ points: route.points, closed: false });
   for (const outline of yard.outlines) {
     const subpaths = outlineToPage(view, outline);
-    room.lines.push(...subpaths);
+    for (const subpath of subpaths) room.lines.add(subpath);
     if (outline.kind !== 'zone') room.cutOuts.push(...subpaths);
   }
 
@@ -68,7 +68,7 @@ export function drawMap(
   const named = focus === null ? nameSections() : [];
   const numbers = numberPasses();
   const sectionNames = focus === null ? named : nameSections();
-  const tapes = focus === null ? [] : drawTapes(view, room, yard, shownLines);
+  const tapes = focus === null ? [] : drawTapes(view, room, yard, shownLines, cutLines);
   const labels = [
     ...labelMarks(view, room, yard.marks),
     ...labelOutlines(view, room, yard.outlines),

@@ -2,14 +2,18 @@ import type { CutLine } from '../sections/index.ts';
 import type { Ring, YardPoint } from '../spaces.ts';
 import type { Outline, Yard } from '../yard.ts';
 
-/** How to find one end of a cut line with a tape: so far along a straight edge, from its nearer corner. */
+/**
+ * How to find one end of a cut line with a tape: so far along a straight edge from its nearer corner or, where
+ * the end lies on other cut lines, so far along one of those from its flag on the edge.
+ */
 export interface FlagTape {
   readonly flag: YardPoint;
   readonly corner: YardPoint;
   readonly alongM: number;
-  /** 'NW corner': on which side of its outline the corner lies. */
+  /** 'NW corner': on which side of its outline the corner lies; or 'flag on edge'. */
   readonly cornerName: string;
-  readonly outline: Outline;
+  /** Whose corner it is; null for a flag. */
+  readonly outline: Outline | null;
 }
 
 /** An end this near an edge is on it; the planners place ends on the treated ground's edge to the kernel grid. */
@@ -20,22 +24,53 @@ const LEAST_EDGE_M = 1;
 
 const EDGE_KINDS: readonly Outline['kind'][] = ['zone', 'building', 'hardscape', 'bed', 'water', 'keep-off'];
 
-/** The tape distance of each end of a cut line, from end first; undefined where it meets no straight edge. */
+/** The tape distance of each end of a cut line, from end first; undefined where it meets nothing straight. */
 export function findFlagTapes(
   yard: Yard,
   cutLine: CutLine,
+  cutLines: readonly CutLine[],
 ): readonly [FlagTape | undefined, FlagTape | undefined] {
-  return [findTape(yard, cutLine.from), findTape(yard, cutLine.to)];
+  return [findTape(yard, cutLine.from, cutLines), findTape(yard, cutLine.to, cutLines)];
 }
 
-function findTape(yard: Yard, flag: YardPoint): FlagTape | undefined {
+function findTape(yard: Yard, flag: YardPoint, cutLines: readonly CutLine[]): FlagTape | undefined {
+  return findTapeOnEdge(yard, flag) ?? findTapeOnLine(yard, flag, cutLines);
+}
+
+/** From the nearest flag on an edge that lies on one straight line of cuts with this one. */
+function findTapeOnLine(yard: Yard, flag: YardPoint, cutLines: readonly CutLine[]): FlagTape | undefined {
+  let nearest: FlagTape | undefined;
+  for (const { from, to } of cutLines) {
+    for (const [start, far] of [
+      [from, to],
+      [to, from],
+    ] as const) {
+      const alongM = Math.hypot(flag.xM - start.xM, flag.yM - start.yM);
+      if (alongM <= ON_EDGE_M || (nearest !== undefined && alongM >= nearest.alongM)) continue;
+      const lengthM = Math.hypot(far.xM - start.xM, far.yM - start.yM);
+      const aheadM =
+        ((flag.xM - start.xM) * (far.xM - start.xM) + (flag.yM - start.yM) * (far.yM - start.yM)) / lengthM;
+      // On the line through both ends and ahead of the start: as far away as it is ahead.
+      if (Math.abs(alongM - aheadM) > (ON_EDGE_M * ON_EDGE_M) / (2 * alongM)) continue;
+      if (findTapeOnEdge(yard, start) === undefined) continue;
+      nearest = { flag, corner: start, alongM, cornerName: 'flag on edge', outline: null };
+    }
+  }
+  return nearest;
+}
+
+/** From the nearest corner of the kind that comes first: two lawns may share the edge a flag stands on. */
+function findTapeOnEdge(yard: Yard, flag: YardPoint): FlagTape | undefined {
   for (const kind of EDGE_KINDS) {
-    for (const outline of yard.outlines) {
-      if (outline.kind !== kind) continue;
-      for (const ring of [outline.outer, ...outline.holes]) {
-        const tape = findTapeOnRing(outline, ring, flag);
-        if (tape !== undefined) return tape;
-      }
+    const tapes = yard.outlines
+      .filter((outline) => outline.kind === kind)
+      .flatMap((outline) =>
+        [outline.outer, ...outline.holes].map((ring) => findTapeOnRing(outline, ring, flag)),
+      )
+      .filter((tape) => tape !== undefined);
+    const [first, ...others] = tapes;
+    if (first !== undefined) {
+      return others.reduce((best, next) => (next.alongM < best.alongM ? next : best), first);
     }
   }
   return undefined;

@@ -1,7 +1,13 @@
 import type { PagePoint } from '../spaces.ts';
 import { boxesOverlap, boxInside, findCommonBox, type PageBox } from './drawing.ts';
-import { boundsOf, boxInsideSubpaths, edgesMeetBox } from './pageGeometry.ts';
+import { boundsOf, crossingsOfRow } from './pageGeometry.ts';
+import { StrokeGrid } from './StrokeGrid.ts';
 import type { PageSubpath } from './page.ts';
+
+/** A map with nothing on it yet. */
+export function emptyRoom(frame: PageBox): LabelRoom {
+  return { frame, taken: [], lines: new StrokeGrid(frame), turf: [], cutOuts: [] };
+}
 
 /**
  * What is already on one map: labels may not touch `taken` boxes and should keep off `lines`. Filled while a
@@ -10,7 +16,7 @@ import type { PageSubpath } from './page.ts';
 export interface LabelRoom {
   readonly frame: PageBox;
   readonly taken: PageBox[];
-  readonly lines: PageSubpath[];
+  readonly lines: StrokeGrid;
   /** The tinted turf, and the cut-outs a tape's reading should not stand on. */
   readonly turf: PageSubpath[];
   readonly cutOuts: PageSubpath[];
@@ -38,10 +44,13 @@ export function findRoomInside(
   mostCrossed: number = Number.POSITIVE_INFINITY,
 ): PagePoint | undefined {
   const bounds = findCommonBox(boundsOf(region), room.frame);
-  if (bounds === undefined) return undefined;
+  if (bounds === undefined || bounds.widthMm < widthMm || bounds.heightMm < heightMm) return undefined;
   const size = Math.max(bounds.widthMm, bounds.heightMm);
+  const edges = new StrokeGrid(room.frame);
+  for (const subpath of region) edges.add(subpath);
   let best: { readonly point: PagePoint; readonly cost: number } | undefined;
   for (let row = 1; row < TRIES_ACROSS; row++) {
+    const crossedAt = crossingsOfRow(region, bounds.yMm + (bounds.heightMm * row) / TRIES_ACROSS);
     for (let column = 1; column < TRIES_ACROSS; column++) {
       const point = {
         xMm: bounds.xMm + (bounds.widthMm * column) / TRIES_ACROSS,
@@ -52,8 +61,9 @@ export function findRoomInside(
       const offY = point.yMm - bounds.yMm - bounds.heightMm / 2;
       const near = Math.hypot(offX, offY) / size;
       if (best !== undefined && near >= best.cost) continue;
-      if (!isFree(room, box) || !boxInsideSubpaths(region, box)) continue;
-      const crossed = crossings(room.lines, box);
+      if (!isFree(room, box) || edges.countMeeting(box) > 0) continue;
+      if (crossedAt.filter((xMm) => xMm > point.xMm).length % 2 === 0) continue;
+      const crossed = room.lines.countMeeting(box);
       if (crossed > mostCrossed) continue;
       const cost = near + LINE_COST * crossed;
       if (best === undefined || cost < best.cost) best = { point, cost };
@@ -80,7 +90,7 @@ export function findRoomBeside(
       };
       const box = centredBox(point, widthMm, heightMm);
       if (boxesOverlap(box, thing) || !isFree(room, box)) continue;
-      const cost = ring * 0.5 + crossings(room.lines, box) + (turn % 8 === 0 ? 0 : 0.2);
+      const cost = ring * 0.5 + room.lines.countMeeting(box) + (turn % 8 === 0 ? 0 : 0.2);
       if (best === undefined || cost < best.cost) best = { point, cost };
     }
   }
@@ -89,8 +99,4 @@ export function findRoomBeside(
 
 export function centredBox(centre: PagePoint, widthMm: number, heightMm: number): PageBox {
   return { xMm: centre.xMm - widthMm / 2, yMm: centre.yMm - heightMm / 2, widthMm, heightMm };
-}
-
-function crossings(lines: readonly PageSubpath[], box: PageBox): number {
-  return lines.filter((line) => edgesMeetBox([line], box)).length;
 }

@@ -29,7 +29,7 @@ export function drawCutLines(view: MapView, room: LabelRoom, cutLines: readonly 
   const flags: PageMark[] = [];
   const lines = cutLines.map((cutLine) => {
     const ends = [yardToPage(view, cutLine.from), yardToPage(view, cutLine.to)] as const;
-    room.lines.push({ points: ends, closed: false });
+    room.lines.add({ points: ends, closed: false });
     for (const foot of ends) {
       flags.push(...drawFlag(foot));
       room.taken.push(flagBox(foot));
@@ -63,11 +63,18 @@ export function drawTapes(
   room: LabelRoom,
   yard: Yard,
   cutLines: readonly CutLine[],
+  allLines: readonly CutLine[],
 ): PageMark[] {
+  // Cut lines that meet share a flag; its tape is drawn once.
+  const drawn = new Set<string>();
   return cutLines.flatMap((cutLine) =>
-    findFlagTapes(yard, cutLine).flatMap((tape) =>
-      tape === undefined ? [] : drawTape(view, room, yard, tape),
-    ),
+    findFlagTapes(yard, cutLine, allLines).flatMap((tape) => {
+      if (tape === undefined) return [];
+      const key = [tape.flag, tape.corner].map(({ xM, yM }) => `${xM.toFixed(3)} ${yM.toFixed(3)}`).join(' ');
+      if (drawn.has(key)) return [];
+      drawn.add(key);
+      return drawTape(view, room, yard, tape);
+    }),
   );
 }
 
@@ -106,9 +113,9 @@ function drawTape(view: MapView, room: LabelRoom, yard: Yard, tape: FlagTape): P
     if (room.taken.some((other) => edgesMeetBox([inner], growBox(other, 0.2))) || !isFree(room, box))
       continue;
     if (insideSubpaths(room.cutOuts, middle)) continue;
-    if (room.lines.some((other) => edgesMeetBox([other], box))) continue;
+    if (room.lines.countMeeting(box) > 0) continue;
     room.taken.push(box);
-    room.lines.push({ points: [from, to], closed: false });
+    room.lines.add({ points: [from, to], closed: false });
     const thin = pen(INK, 0.15);
     const extensions = [a, b].map((end) => line([shift(end, 0.8), shift(end, offsetMm + 1)], thin));
     return [line([from, to], thin), ...extensions, shape([boxOutline(box)], WHITE, null), mark];

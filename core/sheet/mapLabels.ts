@@ -21,7 +21,7 @@ import { outlineToPage } from './mapGround.ts';
 import { SYMBOL_RADIUS_MM } from './mapSymbols.ts';
 import { type MapView, regionToPage, yardToPage } from './mapView.ts';
 import { type Face, shortenText, textWidthMm } from './measureText.ts';
-import { boundsOf, edgesMeetBox, insideSubpaths } from './pageGeometry.ts';
+import { boundsOf, insideSubpaths } from './pageGeometry.ts';
 import type { PageColour, PageMark, PageSubpath } from './page.ts';
 
 /** Line height taken for a label, as a share of its size. */
@@ -166,7 +166,7 @@ function putLabel(room: LabelRoom, place: PagePoint, words: string, ink: LabelIn
   room.taken.push(box);
   const onTurf = insideSubpaths(room.turf, place);
   const backing = ink.backing === 'ground' ? (onTurf ? TURF_TINT : WHITE) : ink.backing;
-  const crossed = backing === WHITE || room.lines.some((other) => edgesMeetBox([other], box));
+  const crossed = backing === WHITE || room.lines.countMeeting(box) > 0;
   return [
     ...(crossed ? [shape([boxOutline(growBox(box, -0.1))], backing, null)] : []),
     centredText(place, words, ink),

@@ -2,24 +2,41 @@ import type { PagePoint } from '../spaces.ts';
 import type { PageBox } from './drawing.ts';
 import type { PageSubpath } from './page.ts';
 
-/** Whether a page point is inside closed subpaths by the even-odd rule. */
-export function insideSubpaths(subpaths: readonly PageSubpath[], point: PagePoint): boolean {
-  let inside = false;
+/** Where closed subpaths cross a level line of the page. */
+export function crossingsOfRow(subpaths: readonly PageSubpath[], yMm: number): number[] {
+  const crossings: number[] = [];
   for (const { points } of subpaths) {
     for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
       const a = points[i] as PagePoint;
       const b = points[j] as PagePoint;
-      if (a.yMm > point.yMm === b.yMm > point.yMm) continue;
-      const xMm = a.xMm + ((point.yMm - a.yMm) / (b.yMm - a.yMm)) * (b.xMm - a.xMm);
-      if (point.xMm < xMm) inside = !inside;
+      if (a.yMm > yMm === b.yMm > yMm) continue;
+      crossings.push(a.xMm + ((yMm - a.yMm) / (b.yMm - a.yMm)) * (b.xMm - a.xMm));
     }
   }
-  return inside;
+  return crossings;
 }
 
-/** Whether a straight stroke touches a box. */
+/** Whether a page point is inside closed subpaths by the even-odd rule. */
+export function insideSubpaths(subpaths: readonly PageSubpath[], point: PagePoint): boolean {
+  return crossingsOfRow(subpaths, point.yMm).filter((xMm) => point.xMm < xMm).length % 2 === 1;
+}
+
+/** Whether a straight stroke touches a box. Asked a million times a sheet, so it makes nothing on the way. */
 export function strokeMeetsBox(a: PagePoint, b: PagePoint, box: PageBox): boolean {
-  return findStrokeInBox(a, b, box) !== undefined;
+  const right = box.xMm + box.widthMm;
+  const foot = box.yMm + box.heightMm;
+  if (a.xMm < box.xMm && b.xMm < box.xMm) return false;
+  if (a.xMm > right && b.xMm > right) return false;
+  if (a.yMm < box.yMm && b.yMm < box.yMm) return false;
+  if (a.yMm > foot && b.yMm > foot) return false;
+  // Their bounds meet: the stroke misses only if all four corners lie strictly on one side of its line.
+  const dx = b.xMm - a.xMm;
+  const dy = b.yMm - a.yMm;
+  const nw = dx * (box.yMm - a.yMm) - dy * (box.xMm - a.xMm);
+  const ne = dx * (box.yMm - a.yMm) - dy * (right - a.xMm);
+  const sw = dx * (foot - a.yMm) - dy * (box.xMm - a.xMm);
+  const se = dx * (foot - a.yMm) - dy * (right - a.xMm);
+  return !((nw > 0 && ne > 0 && sw > 0 && se > 0) || (nw < 0 && ne < 0 && sw < 0 && se < 0));
 }
 
 /** The part of a straight stroke in a box (Liang and Barsky 1984: clip the parameter against four sides). */

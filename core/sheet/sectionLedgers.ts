@@ -47,7 +47,7 @@ export function figuresLedger({ units, applicator, figures, plan }: SheetContext
 
 /** Each cut line of the section: its neighbour, its length, and the tape distance of both ends. */
 export function flagsLedger(
-  { yard, units }: SheetContext,
+  { yard, units, plan }: SheetContext,
   section: Section,
   cutLines: readonly CutLine[],
 ): Ledger | null {
@@ -55,7 +55,7 @@ export function flagsLedger(
   const rows = cutLines.flatMap((cutLine) => {
     const neighbour = cutLine.between.find((id) => id !== section.id) ?? section.id;
     const lengthM = Math.hypot(cutLine.to.xM - cutLine.from.xM, cutLine.to.yM - cutLine.from.yM);
-    return findFlagTapes(yard, cutLine).map(
+    return findFlagTapes(yard, cutLine, plan.ground.cutLines).map(
       (tape, i): LedgerRow => [
         i === 0 ? `to ${neighbour}` : '',
         i === 0 ? formatTape(lengthM, units) : '',
@@ -78,5 +78,5 @@ export function flagsLedger(
 
 /** The outline is named where it is not the section's own zone. */
 function cornerWords({ cornerName, outline }: FlagTape, section: Section): string {
-  return outline.id === section.zoneId ? cornerName : `${cornerName}, ${outline.name}`;
+  return outline === null || outline.id === section.zoneId ? cornerName : `${cornerName}, ${outline.name}`;
 }

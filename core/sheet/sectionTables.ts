@@ -37,7 +37,7 @@ export function drawSectionTables(
     const widthMm = beside ? tables.widthMm : FLAGS_MM;
     const rows = rowsIn(tables.heightMm * (beside ? 0.5 : 1));
     const shown = { ...flags, rows: flags.rows.slice(0, rows) };
-    marks.push(...drawTitled(tables, widthMm, 'Flags, taped along the edge', shown));
+    marks.push(...drawTitled(tables, widthMm, 'Flags, taped along edge or line', shown));
     const downMm = TITLE_MM + ledgerHeightMm(shown) + GAP_MM;
     const rightMm = FLAGS_MM + GAP_MM;
     footMm += downMm;

@@ -9,7 +9,7 @@ const { yard, plan } = handMadePlan(THREE_ZONES);
 test('a flag is taped along its edge from the nearer corner', () => {
   const cut = plan.ground.cutLines[0];
   if (cut === undefined) throw new Error('no cut line');
-  const [south, north] = findFlagTapes(yard, cut);
+  const [south, north] = findFlagTapes(yard, cut, plan.ground.cutLines);
   expectNear(south?.alongM ?? Number.NaN, 13.2, 1e-9, 'm'); // the fixture cuts at x = 13.2 m from a corner at x = 0
   expect(north?.corner).toEqual({ xM: 0, yM: 30 }); // the north-west corner of the back lawn in the fixture
   expect([south?.cornerName, north?.cornerName]).toEqual(['SW corner', 'NW corner']);
@@ -18,23 +18,32 @@ test('a flag is taped along its edge from the nearer corner', () => {
 test('past the middle of the edge the other corner is nearer', () => {
   const cut = plan.ground.cutLines[1];
   if (cut === undefined) throw new Error('no cut line');
-  expectNear(findFlagTapes(yard, cut)[0]?.alongM ?? Number.NaN, 13.6, 1e-9, 'm'); // 40 - 26.4
+  expectNear(findFlagTapes(yard, cut, plan.ground.cutLines)[0]?.alongM ?? Number.NaN, 13.6, 1e-9, 'm'); // 40 - 26.4
 });
 
-test('an end that lies on no straight edge has no tape', () => {
-  const [from] = findFlagTapes(yard, {
-    from: { xM: 6, yM: 6.7 },
-    to: { xM: 6, yM: 20 },
-    between: ['B1', 'B2'],
-  });
-  expect(from).toBeUndefined(); // on the round crown of the maple, drawn in steps under a metre
+test('an end that lies on no straight edge and no line has no tape', () => {
+  const crown = { from: { xM: 6, yM: 6.7 }, to: { xM: 6, yM: 20 }, between: ['B1', 'B2'] } as const;
+  // 6.7 is the top of the maple's crown (5 + 1.7), drawn in steps under a metre; the line to the edge at y = 20 is its own
+  const [from, to] = findFlagTapes(yard, crown, []);
+  expect(from).toBeUndefined();
+  expect(to?.alongM).toBe(6); // from the corner at x = 0 or at x = 12, as far either way
+});
+
+test('an end on another cut line is taped along that line from its flag on the edge', () => {
+  const across = { from: { xM: 0, yM: 25 }, to: { xM: 10, yM: 25 }, between: ['A1', 'A2'] } as const;
+  const further = { from: { xM: 10, yM: 25 }, to: { xM: 24, yM: 25 }, between: ['A3', 'A2'] } as const;
+  const up = { from: { xM: 10, yM: 25 }, to: { xM: 10, yM: 30 }, between: ['A1', 'A3'] } as const;
+  const [from] = findFlagTapes(yard, up, [across, further, up]);
+  expect([from?.cornerName, from?.outline]).toEqual(['flag on edge', null]);
+  expect(from?.alongM).toBe(5); // up from y = 25 to its own flag on the edge at y = 30, nearer than 10 m to x = 0
+  expect(findFlagTapes(yard, further, [across, further])[1]?.alongM).toBe(24); // through both pieces from x = 0
 });
 
 test('every flag of an L-shaped lawn stands where its tape says', () => {
   const made = handMadePlan(NINE_SECTIONS);
   let checked = 0;
   for (const cut of made.plan.ground.cutLines) {
-    for (const tape of findFlagTapes(made.yard, cut)) {
+    for (const tape of findFlagTapes(made.yard, cut, made.plan.ground.cutLines)) {
       if (tape === undefined) continue;
       const apart = Math.hypot(tape.flag.xM - tape.corner.xM, tape.flag.yM - tape.corner.yM);
       expectNear(apart, tape.alongM, 1e-9, 'm'); // straight-line distance along a straight edge

@@ -5,23 +5,19 @@ import {
   findRoomBeside,
   findRoomInside,
   isFree,
-  type LabelRoom,
+  emptyRoom,
 } from '../../../core/sheet/labelRoom.ts';
 import { boxInsideSubpaths } from '../../../core/sheet/pageGeometry.ts';
 
 const FRAME = { xMm: 0, yMm: 0, widthMm: 100, heightMm: 100 };
 const REGION = [boxOutline({ xMm: 10, yMm: 10, widthMm: 40, heightMm: 30 })];
 
-function emptyRoom(): LabelRoom {
-  return { frame: FRAME, taken: [], lines: [], turf: [], cutOuts: [] };
-}
-
 test('the first label of a region stands in its middle', () => {
-  expect(findRoomInside(emptyRoom(), REGION, 8, 4)).toEqual(at(30, 25)); // 10 + 40/2, 10 + 30/2
+  expect(findRoomInside(emptyRoom(FRAME), REGION, 8, 4)).toEqual(at(30, 25)); // 10 + 40/2, 10 + 30/2
 });
 
 test('labels placed one after the other never touch and stay inside', () => {
-  const room = emptyRoom();
+  const room = emptyRoom(FRAME);
   for (let i = 0; i < 40; i++) {
     const place = findRoomInside(room, REGION, 8, 4);
     if (place === undefined) break;
@@ -36,24 +32,24 @@ test('labels placed one after the other never touch and stay inside', () => {
 });
 
 test('a label keeps off a line where it can, and refuses to cross one when told', () => {
-  const room = emptyRoom();
-  room.lines.push({ points: [at(0, 25), at(100, 25)], closed: false });
+  const room = emptyRoom(FRAME);
+  room.lines.add({ points: [at(0, 25), at(100, 25)], closed: false });
   const place = findRoomInside(room, REGION, 8, 4);
   expect(Math.abs((place?.yMm ?? 25) - 25)).toBeGreaterThan(2); // half its height away from the line
-  for (let y = 11; y < 40; y += 2) room.lines.push({ points: [at(0, y), at(100, y)], closed: false });
+  for (let y = 11; y < 40; y += 2) room.lines.add({ points: [at(0, y), at(100, y)], closed: false });
   expect(findRoomInside(room, REGION, 8, 4, 0)).toBeUndefined();
   expect(findRoomInside(room, REGION, 8, 4)).toBeDefined();
 });
 
 test('a label larger than its region has no room', () => {
-  expect(findRoomInside(emptyRoom(), REGION, 45, 4)).toBeUndefined();
+  expect(findRoomInside(emptyRoom(FRAME), REGION, 45, 4)).toBeUndefined();
 });
 
 test('a label beside a thing does not lie on it, and stays in the frame', () => {
   const thing = { xMm: 94, yMm: 50, widthMm: 4, heightMm: 4 };
-  const place = findRoomBeside(emptyRoom(), thing, 20, 3);
+  const place = findRoomBeside(emptyRoom(FRAME), thing, 20, 3);
   if (place === undefined) throw new Error('no room');
   const box = centredBox(place, 20, 3);
   expect(boxesOverlap(box, thing)).toBe(false);
-  expect(isFree(emptyRoom(), box)).toBe(true);
+  expect(isFree(emptyRoom(FRAME), box)).toBe(true);
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { boxesOverlap } from '../../../core/sheet/drawing.ts';
-import type { LabelRoom } from '../../../core/sheet/labelRoom.ts';
+import { emptyRoom } from '../../../core/sheet/labelRoom.ts';
 import { labelMarks, labelOutlines, labelSections, labelZones } from '../../../core/sheet/mapLabels.ts';
 import { viewOf } from '../../../core/sheet/mapView.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
@@ -11,12 +11,8 @@ const { yard, plan } = handMadePlan(THREE_ZONES);
 const BOX = { xMm: 10, yMm: 10, widthMm: 190, heightMm: 200 };
 const VIEW = viewOf({ minXM: 0, minYM: 0, maxXM: 40, maxYM: 30 }, BOX, 240);
 
-function emptyRoom(): LabelRoom {
-  return { frame: BOX, taken: [], lines: [], turf: [], cutOuts: [] };
-}
-
 test('every section of an overview has its id', () => {
-  expect(textsOf(labelSections(VIEW, emptyRoom(), plan.ground.sections, null))).toEqual([
+  expect(textsOf(labelSections(VIEW, emptyRoom(BOX), plan.ground.sections, null))).toEqual([
     'A1',
     'A2',
     'A3',
@@ -26,7 +22,7 @@ test('every section of an overview has its id', () => {
 });
 
 test("on a section's own map its id is larger than its neighbours'", () => {
-  const marks = textMarksOf(labelSections(VIEW, emptyRoom(), plan.ground.sections, ['A2']));
+  const marks = textMarksOf(labelSections(VIEW, emptyRoom(BOX), plan.ground.sections, ['A2']));
   const [own, ...neighbours] = marks;
   expect(own?.text).toBe('A2');
   expect(neighbours).toHaveLength(4); // the other sections of the fixture
@@ -34,7 +30,7 @@ test("on a section's own map its id is larger than its neighbours'", () => {
 });
 
 test('all labels of a map keep off each other', () => {
-  const room = emptyRoom();
+  const room = emptyRoom(BOX);
   labelSections(VIEW, room, plan.ground.sections, null);
   labelMarks(VIEW, room, yard.marks);
   labelOutlines(VIEW, room, yard.outlines);
@@ -49,7 +45,7 @@ test('all labels of a map keep off each other', () => {
 test('a name that does not fit its outline goes beside it with a leader', () => {
   const [leader, ...rest] = labelOutlines(
     VIEW,
-    emptyRoom(),
+    emptyRoom(BOX),
     yard.outlines.filter((outline) => outline.name === 'border'),
   );
   expect(leader?.kind === 'path' ? leader.subpaths[0]?.points.length : 0).toBe(2); // a straight leader
@@ -59,12 +55,12 @@ test('a name that does not fit its outline goes beside it with a leader', () => 
 test('a name with no room in or beside its outline is shortened', () => {
   const long = handMadePlan(LONG_NAMES).yard;
   const view = viewOf({ minXM: 0, minYM: 0, maxXM: 41, maxYM: 18 }, BOX, 300);
-  for (const words of textsOf(labelOutlines(view, emptyRoom(), long.outlines.slice(2, 4)))) {
+  for (const words of textsOf(labelOutlines(view, emptyRoom(BOX), long.outlines.slice(2, 4)))) {
     expect(words.endsWith('…')).toBe(true);
   }
 });
 
 test('a mark off the map is not named on it', () => {
   const far = yard.marks.map((mark) => ({ ...mark, at: { xM: 900, yM: 900 } }));
-  expect(labelMarks(VIEW, emptyRoom(), far)).toEqual([]);
+  expect(labelMarks(VIEW, emptyRoom(BOX), far)).toEqual([]);
 });

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { at, boxesOverlap } from '../../../core/sheet/drawing.ts';
-import type { LabelRoom } from '../../../core/sheet/labelRoom.ts';
+import { emptyRoom } from '../../../core/sheet/labelRoom.ts';
 import { drawRoutes, numberRoutes, type PageRoute } from '../../../core/sheet/mapPasses.ts';
 import { textMarksOf, textsOf } from '../../support/sheetPages.ts';
 
+const FRAME = { xMm: 0, yMm: 0, widthMm: 100, heightMm: 100 };
 const STYLE = { weightMm: 0.3, arrowMm: 2.4 };
 
 function lane(order: number, yMm: number, fromMm = 20, toMm = 80): PageRoute {
@@ -14,16 +15,6 @@ function lane(order: number, yMm: number, fromMm = 20, toMm = 80): PageRoute {
   return {
     pass: { sectionId: 'A1', order, kind: 'lane', line, lengthM: 1 },
     points: [at(fromMm, yMm), at(toMm, yMm)],
-  };
-}
-
-function emptyRoom(): LabelRoom {
-  return {
-    frame: { xMm: 0, yMm: 0, widthMm: 100, heightMm: 100 },
-    taken: [],
-    lines: [],
-    turf: [],
-    cutOuts: [],
   };
 }
 
@@ -44,7 +35,7 @@ test('a pass too short for an arrow head has none', () => {
 });
 
 test('every pass has its number, and no two circles touch', () => {
-  const room = emptyRoom();
+  const room = emptyRoom(FRAME);
   const { marks, unnumbered } = numberRoutes(room, [lane(1, 20), lane(2, 23), lane(3, 26), lane(117, 29)]);
   expect(textsOf(marks)).toEqual(['1', '2', '3', '117']);
   expect(unnumbered).toEqual([]);
@@ -54,7 +45,7 @@ test('every pass has its number, and no two circles touch', () => {
 });
 
 test('a number gives way to a section id that stands there first', () => {
-  const room = emptyRoom();
+  const room = emptyRoom(FRAME);
   const id = { xMm: 15, yMm: 45, widthMm: 20, heightMm: 10 };
   room.taken.push(id);
   const [number] = textMarksOf(numberRoutes(room, [lane(1, 50)]).marks);
@@ -62,7 +53,7 @@ test('a number gives way to a section id that stands there first', () => {
 });
 
 test('a pass with no room at all is reported, not drawn over another', () => {
-  const room = emptyRoom();
+  const room = emptyRoom(FRAME);
   room.taken.push({ xMm: 0, yMm: 0, widthMm: 100, heightMm: 100 });
   expect(numberRoutes(room, [lane(7, 50)])).toEqual({ marks: [], unnumbered: [7] });
 });
