@@ -4,8 +4,8 @@ import { homedir } from 'node:os';
 import { join } from 'node:path';
 
 /**
- * Nothing the browser does of its own accord may leave the machine: no updates, reports, look-ups or sync,
- * and no name but this machine's own resolves.
+ * Nothing the browser does of its own accord may leave the machine: no updates, reports, look-ups or sync, and
+ * whatever is not for this machine goes to a proxy that is not there (port 9, discard).
  */
 const QUIET_FLAGS = [
   '--no-first-run',
@@ -24,7 +24,7 @@ const QUIET_FLAGS = [
   '--password-store=basic',
   '--use-mock-keychain',
   '--disable-features=Translate,OptimizationHints,MediaRouter,AutofillServerCommunication,CertificateTransparencyComponentUpdater',
-  '--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1',
+  '--proxy-server=http://127.0.0.1:9',
 ];
 
 export interface AppWindow {

@@ -9,6 +9,9 @@ import { ROOT, runNode, say, withOwnNode } from './tools.mjs';
 
 const REPORTS = join(ROOT, 'test-results');
 
+// A log has no use for colours, and the runners' own guess is wrong where CI is set.
+if (!process.stdout.isTTY) process.env.NO_COLOR = '1';
+
 ensureInstalled();
 ensureSystem();
 rmSync(REPORTS, { recursive: true, force: true });
@@ -36,7 +39,7 @@ function runVitest() {
   const code = runNode([
     'node_modules/vitest/vitest.mjs',
     'run',
-    '--reporter=dot',
+    '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${path}`,
   ]);

@@ -39,7 +39,9 @@ export function runNode(args, environment = withOwnNode()) {
 
 /** Becomes another program as far as the person can tell: same output, same signals, same exit code. */
 export function become(command, args) {
-  const child = spawn(command, args, { cwd: ROOT, stdio: 'inherit', env: withOwnNode() });
+  // Compiled code is kept from one start to the next, which halves the time to the window.
+  const environment = { ...withOwnNode(), NODE_COMPILE_CACHE: join(ROOT, 'dist', 'compile-cache') };
+  const child = spawn(command, args, { cwd: ROOT, stdio: 'inherit', env: environment });
   // Ctrl-C reaches the child by itself, being of the same group; this process only waits for it.
   process.on('SIGINT', () => {});
   for (const signal of ['SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill(signal));

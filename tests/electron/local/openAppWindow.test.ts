@@ -38,7 +38,7 @@ test('the window is an app window of its own that reaches no other machine', () 
   expect(args).toContain('--app=http://127.0.0.1:1/?key=k');
   expect(args).toContain('--user-data-dir=/cache/w');
   expect(args).toContain('--disable-background-networking');
-  expect(args).toContain('--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1');
+  expect(args).toContain('--proxy-server=http://127.0.0.1:9');
 });
 
 test('the sandbox is given up for the root account only', () => {
