@@ -1,27 +1,45 @@
 import type { JobPlan } from '../../core/plan/index.ts';
+import { type FlagTape, findFlagTapes } from '../../core/sheet/index.ts';
 import { formatTape } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
+import { useOpenYard } from '../app/context.ts';
 import { Ledger } from '../shared/Ledger.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 
-/** The lines to flag before spraying. */
+/** The lines to flag before spraying: where to lay the tape for each end. */
 export function CutLineLedger({ plan, units }: { readonly plan: JobPlan; readonly units: UnitSystem }) {
+  const { yard } = useOpenYard();
+  const { cutLines } = plan.ground;
   return (
-    <PagePart title="Flags" aside="a flag at each end of each line">
+    <PagePart title="Flags" aside="by tape, along the edge">
       <Ledger
-        caption="Cut lines between sections"
+        caption="Where to flag the cut lines"
         columns={[
           { head: 'line', align: 'left' },
+          { head: 'one end', align: 'left' },
+          { head: 'other end', align: 'left' },
           { head: 'length', align: 'right' },
         ]}
-        rows={plan.ground.cutLines.map((line) => ({
-          key: `${line.between.join()} ${line.from.xM} ${line.from.yM}`,
-          cells: [
-            line.between.join(' | '),
-            formatTape(Math.hypot(line.to.xM - line.from.xM, line.to.yM - line.from.yM), units),
-          ],
-        }))}
+        rows={cutLines.map((line) => {
+          const [from, to] = findFlagTapes(yard, line, cutLines);
+          return {
+            key: `${line.between.join()} ${line.from.xM} ${line.from.yM}`,
+            cells: [
+              line.between.join(' | '),
+              tapeWords(from, units),
+              tapeWords(to, units),
+              formatTape(Math.hypot(line.to.xM - line.from.xM, line.to.yM - line.from.yM), units),
+            ],
+          };
+        })}
       />
     </PagePart>
   );
+}
+
+/** "6 ft 2 in from NW corner, back lawn"; an end that meets nothing straight is read off the sketch. */
+function tapeWords(tape: FlagTape | undefined, units: UnitSystem): string {
+  if (tape === undefined) return 'see the sketch';
+  const corner = tape.outline === null ? tape.cornerName : `${tape.cornerName}, ${tape.outline.name}`;
+  return `${formatTape(tape.alongM, units)} from ${corner}`;
 }

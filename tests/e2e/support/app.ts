@@ -4,9 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from '@playwright/test';
+import { findBrowser } from '../../../electron/local/findBrowser.ts';
 
 const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
-const CHROMIUM = process.env.PLATPACE_CHROMIUM ?? '/usr/bin/chromium';
+const BROWSER = findBrowser(process.env);
 /** The host says its address within this, in milliseconds, on a busy two-core machine. */
 const START_LIMIT_MS = 20_000;
 
@@ -32,7 +33,7 @@ export interface StartWishes {
 export async function startApp(wishes: StartWishes = {}): Promise<RunningApp> {
   const yardsFolder = mkdtempSync(join(tmpdir(), 'platpace-yards-'));
   const browser: Browser = await chromium.launch({
-    executablePath: CHROMIUM,
+    ...(BROWSER === undefined ? {} : { executablePath: BROWSER }),
     args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'],
   });
   const page = await browser.newPage({
