@@ -4,6 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
+/** Another place for the bundle may be named, to look at it without replacing the one in use. */
+const outDir = process.argv[2] ?? 'dist/shell';
 
 /** A thread is started by the address of its file beside the one that starts it; bundled, both lie in dist/shell. */
 const threadAddresses = {
@@ -27,7 +29,7 @@ async function bundle(entries, format, extension, external) {
       ssr: true,
       target: 'node24',
       minify: false,
-      outDir: 'dist/shell',
+      outDir,
       emptyOutDir: false,
       rolldownOptions: {
         input: entries,
