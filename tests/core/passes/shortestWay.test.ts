@@ -15,8 +15,9 @@ test('the shortest of random ways is that of a search through all of them', () =
     // Floyd and Warshall, all ways at once: another method.
     const way = all.map((_, i) => all.map((_, j) => (i === j ? 0 : sees(i, j) ? apart(i, j) : Infinity)));
     for (let k = 0; k < 9; k++) {
-      for (const row of way)
-        row.forEach((now, j) => (row[j] = Math.min(now, (row[k] ?? 0) + (way[k]?.[j] ?? 0))));
+      way.forEach((row, i) => {
+        way[i] = row.map((now, j) => Math.min(now, (row[k] ?? 0) + (way[k]?.[j] ?? 0)));
+      });
     }
     const isFree = (a: (typeof all)[0], b: (typeof all)[0]): boolean => sees(all.indexOf(a), all.indexOf(b));
     const [from, to] = [all[7], all[8]];
