@@ -2,7 +2,7 @@ import { applyEdit, type Edit, inverseOf } from '../../core/edits/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import { ok, type Result, trouble } from '../../core/result.ts';
 import type { Yard } from '../../core/yard.ts';
-import type { EditHistory } from '../../core/yardFile/index.ts';
+import type { EditHistory, HistoryStep } from '../../core/yardFile/index.ts';
 import type { HostApi } from '../../electron/contract/HostApi.ts';
 
 /** A host that keeps one yard in memory and answers a moment later, as a real one does. */
@@ -65,7 +65,7 @@ export function fakeHost(yard: Yard): FakeHost {
     makePdf: never,
     makeGeoJson: never,
   };
-  function turn(from: Edit[], to: Edit[], way: (edit: Edit) => Edit) {
+  function turn(from: Edit[], to: Edit[], way: (edit: Edit) => Edit): Result<HistoryStep> {
     const edit = from.pop();
     if (edit === undefined) return ok({ step: null, history: history() });
     to.push(edit);

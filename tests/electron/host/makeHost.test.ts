@@ -39,7 +39,7 @@ afterEach(() => {
   rmSync(home, { recursive: true });
 });
 
-function valueOf<T>(result: Result<T>): T {
+function unwrap<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(`refused: ${JSON.stringify(result.problems)}`);
   return result.value;
 }
@@ -50,15 +50,15 @@ function kindOf(result: Result<unknown>): ProblemKind | undefined {
 
 async function create(host: HostApi, fileName = 'Maple Court'): Promise<OpenedYard> {
   const ask = { folder: null, fileName, document: fullYard(), images: [SKETCH] };
-  return valueOf(await host.createYard(ask));
+  return unwrap(await host.createYard(ask));
 }
 
 describe('the first start', () => {
   test('makes the yards folder and shows the sample in it', async () => {
-    const greeting = valueOf(await startHost().greet({}));
+    const greeting = unwrap(await startHost().greet({}));
     const startPath = join(yardsFolder, 'Sample yard.gpkg');
     expect(greeting).toEqual({ version: '1.2.3', yardsFolder, startPath }); // as given above
-    const opened = valueOf(await startHost().openYard({ path: startPath }));
+    const opened = unwrap(await startHost().openYard({ path: startPath }));
     expect(opened.document).toEqual(sampleYard()); // the sample itself
   });
 
@@ -67,21 +67,21 @@ describe('the first start', () => {
     await first.greet({});
     const yard = await create(first);
     const edit = moveCorner(yard.document, 'z1', { xM: -1, yM: -1 });
-    valueOf(await first.applyEdit({ yard: yard.yard, edit, sequence: 0, images: [] }));
-    const greeting = valueOf(await startHost().greet({}));
+    unwrap(await first.applyEdit({ yard: yard.yard, edit, sequence: 0, images: [] }));
+    const greeting = unwrap(await startHost().greet({}));
     expect(greeting.startPath).toBe(yard.path);
-    const names = valueOf(await first.listFolder({ folder: null })).entries.map(({ name }) => name);
+    const names = unwrap(await first.listFolder({ folder: null })).entries.map(({ name }) => name);
     expect(names).toEqual(['Maple Court.gpkg', 'Sample yard.gpkg']); // the two that were made, by name
   });
 
   test('on a named yard shows that one', async () => {
-    const greeting = valueOf(await startHost('/yards/a.gpkg').greet({}));
+    const greeting = unwrap(await startHost('/yards/a.gpkg').greet({}));
     expect(greeting.startPath).toBe('/yards/a.gpkg'); // as named
   });
 
   test('still greets where the folder cannot be made', async () => {
     writeFileSync(join(home, 'Documents'), 'a file where the folder should be');
-    expect(valueOf(await startHost().greet({})).startPath).toBeNull();
+    expect(unwrap(await startHost().greet({})).startPath).toBeNull();
   });
 });
 
@@ -93,7 +93,7 @@ describe('the folder', () => {
       writeFileSync(join(home, name), '');
     }
     symlinkSync(join(home, 'nowhere'), join(home, 'broken.gpkg'));
-    const listing = valueOf(await startHost().listFolder({ folder: home }));
+    const listing = unwrap(await startHost().listFolder({ folder: home }));
     const shown = listing.entries.map(({ kind, name }) => `${kind} ${name}`);
     expect(shown).toEqual(['folder b folder', 'yard Yard 2.gpkg', 'yard Yard 10.gpkg']); // of those made above
     expect(listing.parent).not.toBeNull();
@@ -118,31 +118,31 @@ describe('an open yard', () => {
     const host = startHost();
     const { yard, document } = await create(host);
     const edit = moveCorner(document, 'z1', { xM: -1, yM: -1 });
-    const history = valueOf(await host.applyEdit({ yard, edit, sequence: 0, images: [] }));
+    const history = unwrap(await host.applyEdit({ yard, edit, sequence: 0, images: [] }));
     expect(history.sequence).toBe(1); // the first edit of a new yard
     expect(kindOf(await host.applyEdit({ yard, edit, sequence: 0, images: [] }))).toBe('host/stale-edit');
-    expect(valueOf(await host.undo({ yard })).history.sequence).toBe(2); // one more for the undo
-    expect(valueOf(await host.redo({ yard })).history.sequence).toBe(3); // and for the redo
+    expect(unwrap(await host.undo({ yard })).history.sequence).toBe(2); // one more for the undo
+    expect(unwrap(await host.redo({ yard })).history.sequence).toBe(3); // and for the redo
   });
 
   test('that a reloaded window opens again is the same yard, not a locked one', async () => {
     const host = startHost();
     const first = await create(host);
-    const second = valueOf(await host.openYard({ path: first.path }));
+    const second = unwrap(await host.openYard({ path: first.path }));
     expect(second.readOnly).toBe(false);
     expect(second.yard).not.toBe(first.yard);
     const edit = moveCorner(first.document, 'z1', { xM: -1, yM: -1 });
-    valueOf(await host.applyEdit({ yard: second.yard, edit, sequence: 0, images: [] }));
+    unwrap(await host.applyEdit({ yard: second.yard, edit, sequence: 0, images: [] }));
     const late = await host.applyEdit({ yard: first.yard, edit, sequence: 0, images: [] });
     expect(kindOf(late)).toBe('host/stale-edit');
-    valueOf(await host.closeYard({ yard: first.yard }));
-    expect(valueOf(await host.undo({ yard: second.yard })).step).not.toBeNull();
+    unwrap(await host.closeYard({ yard: first.yard }));
+    expect(unwrap(await host.undo({ yard: second.yard })).step).not.toBeNull();
   });
 
   test('in another host can be looked at but not changed', async () => {
     const { path, document } = await create(startHost());
     const other = startHost();
-    const looked = valueOf(await other.openYard({ path }));
+    const looked = unwrap(await other.openYard({ path }));
     expect(looked.readOnly).toBe(true);
     const edit = moveCorner(document, 'z1', { xM: -1, yM: -1 });
     const refused = await other.applyEdit({ yard: looked.yard, edit, sequence: 0, images: [] });
@@ -152,7 +152,7 @@ describe('an open yard', () => {
   test('is not open any more once it is closed, and a handle cannot be made up', async () => {
     const host = startHost();
     const { yard } = await create(host);
-    valueOf(await host.closeYard({ yard }));
+    unwrap(await host.closeYard({ yard }));
     for (const handle of [yard, 'made-up']) {
       expect(kindOf(await host.undo({ yard: handle }))).toBe('host/unknown-yard');
       expect(kindOf(await host.makeGeoJson({ yard: handle }))).toBe('host/unknown-yard');
@@ -165,13 +165,13 @@ describe('an open yard', () => {
   test('gives its pictures, a sheet and its outlines as files named after it', async () => {
     const host = startHost();
     const { yard } = await create(host);
-    const image = valueOf(await host.readImage({ yard, imageHash: SKETCH.imageHash }));
+    const image = unwrap(await host.readImage({ yard, imageHash: SKETCH.imageHash }));
     expect(image.bytes).toEqual(SKETCH.bytes); // as handed over
     const pages = [{ widthMm: 210, heightMm: 297, marks: [] }];
-    const pdf = valueOf(await host.makePdf({ yard, title: 'May', madeAt: '2026-05-01T08:00:00Z', pages }));
+    const pdf = unwrap(await host.makePdf({ yard, title: 'May', madeAt: '2026-05-01T08:00:00Z', pages }));
     expect([pdf.fileName, pdf.mediaType]).toEqual(['Maple Court.pdf', 'application/pdf']); // RFC 8118
     expect(new TextDecoder().decode(pdf.bytes.subarray(0, 5))).toBe('%PDF-'); // ISO 32000-1, 7.5.2
-    const outlines = valueOf(await host.makeGeoJson({ yard }));
+    const outlines = unwrap(await host.makeGeoJson({ yard }));
     expect(outlines.fileName).toBe('Maple Court.geojson');
     expect(JSON.parse(new TextDecoder().decode(outlines.bytes)).type).toBe('FeatureCollection'); // RFC 7946, 3.3
   });
