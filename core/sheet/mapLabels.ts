@@ -28,7 +28,10 @@ import type { PageColour, PageMark, PageSubpath } from './page.ts';
 const HEIGHT_SHARE = 1.05;
 
 /** A name shortened below this many characters says too little inside its outline; it goes beside it whole. */
-const LEAST_SHORTENED = 10;
+const LEAST_SHORTENED = 7;
+
+/** A name no longer than this is better whole beside its outline than shortened in it. */
+const WHOLE_BESIDE_MM = 22;
 
 interface LabelInk {
   readonly sizeMm: number;
@@ -100,9 +103,13 @@ export function labelOutlines(view: MapView, room: LabelRoom, outlines: readonly
     if (outline.kind === 'zone' || outline.kind === 'keep-off' || outline.name === '') return [];
     const region = outlineToPage(view, outline);
     const ink = { sizeMm: 2.9, face: 'condensed', colour: INK, backing: WHITE } as const;
-    const shortened = shortenText(outline.name, ink.sizeMm, ink.face, boundsOf(region).widthMm * 0.85);
+    const shown = findCommonBox(boundsOf(region), room.frame);
+    if (shown === undefined) return [];
+    const shortened = shortenText(outline.name, ink.sizeMm, ink.face, shown.widthMm * 0.85);
+    const wholeMm = textWidthMm(outline.name, ink.sizeMm, ink.face);
     for (const words of [outline.name, shortened]) {
-      if (words !== outline.name && [...words].length < LEAST_SHORTENED) continue;
+      const cut = words !== outline.name;
+      if (cut && ([...words].length < LEAST_SHORTENED || wholeMm <= WHOLE_BESIDE_MM)) continue;
       const place = findRoomInside(
         room,
         region,

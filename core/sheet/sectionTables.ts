@@ -1,6 +1,13 @@
 import type { Section } from '../sections/index.ts';
 import { at, line, type PageBox, pen, RULE, SOFT_INK, text } from './drawing.ts';
-import { drawLedger, LEDGER_HEAD_MM, LEDGER_ROW_MM, type Ledger, ledgerHeightMm } from './ledger.ts';
+import {
+  drawLedger,
+  LEDGER_HEAD_MM,
+  LEDGER_ROW_MM,
+  type Ledger,
+  type LedgerRow,
+  ledgerHeightMm,
+} from './ledger.ts';
 import type { PageMark } from './page.ts';
 import { passTables } from './passTable.ts';
 import { flagsLedger } from './sectionLedgers.ts';
@@ -36,7 +43,7 @@ export function drawSectionTables(
   if (flags !== null) {
     const widthMm = beside ? tables.widthMm : FLAGS_MM;
     const rows = rowsIn(tables.heightMm * (beside ? 0.5 : 1));
-    const shown = { ...flags, rows: flags.rows.slice(0, rows) };
+    const shown = { ...flags, rows: firstRows(flags.rows, rows) };
     marks.push(...drawTitled(tables, widthMm, 'Flags, taped along edge or line', shown));
     const downMm = TITLE_MM + ledgerHeightMm(shown) + GAP_MM;
     const rightMm = FLAGS_MM + GAP_MM;
@@ -55,6 +62,13 @@ export function drawSectionTables(
   });
   const left = { ...tables, yMm: footMm, heightMm: tables.yMm + tables.heightMm - footMm };
   return [...marks, ...drawNoteLines(left)];
+}
+
+/** As many rows as fit; when some do not, the last one says how many are left to the map. */
+function firstRows(rows: readonly LedgerRow[], most: number): readonly LedgerRow[] {
+  if (rows.length <= most) return rows;
+  const left = rows.length - most + 1;
+  return [...rows.slice(0, most - 1), ['', '', '', `${left} more: map`]];
 }
 
 function rowsIn(heightMm: number): number {

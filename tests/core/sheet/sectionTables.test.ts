@@ -38,3 +38,12 @@ test('tables never ask for more than two fifths of the page', () => {
     expect(tablesHeightMm(context, section, 200)).toBeLessThanOrEqual(80); // 0.4 × 200
   }
 });
+
+test('flags that do not fit are counted, not dropped in silence', () => {
+  const context = contextOf(NINE_SECTIONS);
+  const load = context.figures.loads[1];
+  if (load === undefined) throw new Error('no load');
+  // A2 has two cut lines, four rows; a box of 25 mm holds two rows of 5.4 mm under title and head
+  const words = textsOf(drawSectionTables(context, load, { ...BELOW, heightMm: 25 }, false));
+  expect(words).toContain('3 more: map'); // one row shown, three left
+});
