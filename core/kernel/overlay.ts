@@ -12,6 +12,7 @@ import {
   overlayGrid,
   toGrid,
 } from './clipper.ts';
+import { joinRegions } from './joinRegions.ts';
 import { orientRegion, regionsAreaM2 } from './measure.ts';
 import { overlayBySecondKernel } from './secondKernel.ts';
 
@@ -19,10 +20,11 @@ import { overlayBySecondKernel } from './secondKernel.ts';
  * All ground in any of the regions; they may overlap, touch, repeat or cross themselves (even-odd).
  *
  * @returns regions that do not overlap, outer rings counter-clockwise, holes clockwise
+ * Accuracy: perimeter times the kernel grid; held against an area identity, with a second kernel behind it
  * Cost: n log n in vertices and crossings
  */
 export function unionRegions(regions: readonly Region[]): Region[] {
-  return fromGrid(overlayGrid('union', toGrid(regions), []));
+  return fromGrid(joinRegions(regions));
 }
 
 /**
@@ -50,8 +52,7 @@ export function offsetRegions(
   deltaM: number,
   join: 'round' | 'miter' = 'round',
 ): Region[] {
-  const grid = overlayGrid('union', toGrid(regions), []);
-  return fromGrid(overlayGrid('union', offsetGrid(grid, deltaM, join), []));
+  return fromGrid(overlayGrid('union', offsetGrid(joinRegions(regions), deltaM, join), []));
 }
 
 /** Ground within a distance of a walked line; a line that ends where it began has no ends. */
@@ -65,11 +66,11 @@ export function bufferLine(
 
 /** The parts of a line that lie inside the regions, in no promised order or direction. */
 export function clipLine(line: readonly YardPoint[], regions: readonly Region[]): YardPoint[][] {
-  return clipLineGrid(line, overlayGrid('union', toGrid(regions), []));
+  return clipLineGrid(line, joinRegions(regions));
 }
 
 function split(from: readonly Region[], by: readonly Region[]): { inside: Region[]; outside: Region[] } {
-  const a = from.length === 1 ? toGrid(from) : overlayGrid('union', toGrid(from), []);
+  const a = joinRegions(from);
   // These may overlap; the overlay counts what any of them covers.
   const b = toGrid(by);
   const outside = overlayGrid('subtract', a, b);
@@ -77,7 +78,7 @@ function split(from: readonly Region[], by: readonly Region[]): { inside: Region
   const first = { inside: fromGrid(inside), outside: fromGrid(outside) };
   // The areas are those of the nested regions, so that a hole given to the wrong ring, or to none, shows too.
   if (closes(a, regionsAreaM2(first.inside), regionsAreaM2(first.outside))) return first;
-  const second = splitBySecondKernel(fromGrid(a), fromGrid(overlayGrid('union', b, [])));
+  const second = splitBySecondKernel(fromGrid(a), fromGrid(joinRegions(by)));
   if (closes(a, regionsAreaM2(second.inside), regionsAreaM2(second.outside))) return second;
   throw new Defect('two overlay kernels lost ground');
 }

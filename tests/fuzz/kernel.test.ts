@@ -17,23 +17,29 @@ import { pick, type Random, type RandomYard, randomYard, seededRandom } from '..
 
 /** FUZZ_SEED replays one run; FUZZ_YARDS makes it longer. */
 const SEED = Number(process.env.FUZZ_SEED ?? Date.now() % 1_000_000);
-const YARDS = Number(process.env.FUZZ_YARDS ?? 400);
+const YARDS = Number(process.env.FUZZ_YARDS ?? 250);
 const GRID_M = 1e-6;
+/** Room for a machine that is busy with other things. */
+const TIMEOUT_MS = 120_000 + 200 * YARDS;
 /** No yard here takes a healthy kernel a tenth of this. */
 const TOO_SLOW_MS = 5000;
 
-test(`the kernel keeps its laws on ${YARDS} yards from seed ${SEED}`, () => {
-  console.log(`fuzz: FUZZ_SEED=${SEED}`);
-  for (let i = 0; i < YARDS; i++) {
-    const yard = mixed(seededRandom(SEED + i));
-    const fault = faultOf(yard);
-    if (fault !== undefined) {
-      const small = shrunk(yard);
-      const path = save(small, SEED + i);
-      expect.fail(`seed ${SEED + i}: ${fault}; shrunk to ${small.beds.length} beds in ${path}`);
+test(
+  `the kernel keeps its laws on ${YARDS} yards from seed ${SEED}`,
+  () => {
+    console.log(`fuzz: FUZZ_SEED=${SEED}`);
+    for (let i = 0; i < YARDS; i++) {
+      const yard = mixed(seededRandom(SEED + i));
+      const fault = faultOf(yard);
+      if (fault !== undefined) {
+        const small = shrunk(yard);
+        const path = save(small, SEED + i);
+        expect.fail(`seed ${SEED + i}: ${fault}; shrunk to ${small.beds.length} beds in ${path}`);
+      }
     }
-  }
-});
+  },
+  TIMEOUT_MS,
+);
 
 /** Beds of two families in one yard, sometimes with whole rings of rubbish. */
 function mixed(random: Random): RandomYard {
@@ -60,7 +66,8 @@ function faultOf({ zone, beds }: RandomYard): string | undefined {
     const [wholeM2, leftM2] = [regionsAreaM2(unionRegions(lawn)), regionsAreaM2(left)];
     if (Math.abs(leftM2 + regionsAreaM2(inside) - wholeM2) > slackM2)
       return 'ground lost between the two parts';
-    if (regionsAreaM2(all) < wholeM2 - slackM2) return 'a union is smaller than a part of it';
+    const besideM2 = regionsAreaM2(subtractRegions(taken, lawn));
+    if (Math.abs(regionsAreaM2(all) - wholeM2 - besideM2) > slackM2) return 'a union is not its parts';
     if (regionsAreaM2(grown) < leftM2 - slackM2) return 'growing made it smaller';
     if (regionsAreaM2(shrunken) > leftM2 + slackM2) return 'shrinking made it larger';
     const everything = [...left, ...inside, ...all, ...grown, ...shrunken];
