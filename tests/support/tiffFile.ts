@@ -19,6 +19,8 @@ export interface TiffSpec {
   /** Overrides, for damage. */
   readonly compression?: number;
   readonly claimedWidthPx?: number;
+  /** The bytes of the one strip as they stand, in place of the pixels. */
+  readonly strip?: Uint8Array;
 }
 
 type Entry = { readonly tag: number; readonly type: number; readonly values: readonly number[] | string };
@@ -32,7 +34,7 @@ const BYTES_OF: Readonly<Record<number, number>> = { [ASCII]: 1, [SHORT]: 2, [LO
 /** A little-endian, one-strip TIFF (TIFF 6.0; GeoTIFF 1.1 tags). */
 export function tiffFile(spec: TiffSpec): Uint8Array {
   const { widthPx, heightPx, samples, bits = 8 } = spec;
-  const pixelBytes = (widthPx * heightPx * samples * bits) / 8;
+  const pixelBytes = spec.strip?.length ?? (widthPx * heightPx * samples * bits) / 8;
   const entries: Entry[] = [
     { tag: 256, type: LONG, values: [spec.claimedWidthPx ?? widthPx] },
     { tag: 257, type: LONG, values: [heightPx] },
@@ -71,7 +73,8 @@ function laidOut(spec: TiffSpec, pixelBytes: number, entries: readonly Entry[]):
   view.setUint16(0, 0x4949);
   view.setUint16(2, 42, true);
   view.setUint32(4, directoryAt, true);
-  writePixels(view, spec);
+  if (spec.strip) new Uint8Array(view.buffer).set(spec.strip, 8);
+  else writePixels(view, spec);
   view.setUint16(directoryAt, entries.length, true);
   let heap = directoryAt + directoryBytes;
   for (const [index, { tag, type, values }] of entries.entries()) {

@@ -1,5 +1,6 @@
 import { encode } from 'fast-png';
 import { fromArrayBuffer } from 'geotiff';
+import { boundDeflate } from './boundedDeflate.ts';
 import { readTiffPixels } from './tiffPixels.ts';
 import { readTiffPlace, type TiffPlace } from './tiffPlace.ts';
 
@@ -31,6 +32,7 @@ export async function decodeGeoTiff(
   bytes: Uint8Array,
   onPixels: (pixels: number) => void,
 ): Promise<DecodedTiff> {
+  boundDeflate();
   try {
     const tiff = await fromArrayBuffer(ownBuffer(bytes));
     const image = await tiff.getImage(0);

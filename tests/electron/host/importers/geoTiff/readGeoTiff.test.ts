@@ -1,3 +1,4 @@
+import { deflateSync } from 'node:zlib';
 import { decode } from 'fast-png';
 import { describe, expect, test } from 'vitest';
 import { readGeoTiff } from '../../../../../electron/host/importers/geoTiff/readGeoTiff.ts';
@@ -126,6 +127,13 @@ describe('a GeoTIFF that would hurt', () => {
     expect(read).toEqual({ kind: 'unreadable', detail: 'decoding it does not come to an end' });
     expect(performance.now() - started).toBeLessThan(5000); // the limit is 300 ms; the rest is a busy machine
   });
+
+  test('by unpacking to more than any picture holds is unreadable', async () => {
+    const strip = deflateSync(new Uint8Array(330_000_000), { level: 1 }); // over the 320 MB a block may have
+    expect(strip.length).toBeLessThan(3_000_000); // small on disk: that is the trick
+    const read = await readGeoTiff(smallGeoTiff({ compression: 8, strip }));
+    expect(read).toMatchObject({ kind: 'unreadable' });
+  }, 120_000);
 
   test('by a truncated strip is unreadable', async () => {
     const whole = smallGeoTiff();
