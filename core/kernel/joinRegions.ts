@@ -16,9 +16,9 @@ import { overlayBySecondKernel } from './secondKernel.ts';
  * Regions as one clean set on the grid. They may overlap, touch, repeat or cross themselves.
  *
  * A union has no parts to add up, so it is held against what it leaves of a frame round it:
- * area(frame) - area(frame - union) = area(union). The one union ever seen to fail this (two corners 2 µm apart,
- * tests/fixtures/kernel/union-of-near-corners-2026-11-25.json) was 1 % too large.
- * Throws a Defect when both kernels fail.
+ * area(frame) - area(frame - union) = area(union); when they differ a second kernel decides. Of some 10,000 fuzzed
+ * yards one failed by its union and one by its frame, about 1 % each (tests/fixtures/kernel/union-*.json).
+ * Throws a Defect when no two agree.
  */
 export function joinRegions(regions: readonly Region[]): GridPaths {
   const each = regions.map((region) => toGrid([region]));
@@ -32,7 +32,9 @@ export function joinRegions(regions: readonly Region[]): GridPaths {
   const frame = frameRound(paths);
   const expectedM2 = gridAreaM2(frame) - gridAreaM2(overlayGrid('subtract', frame, paths));
   if (Math.abs(gridAreaM2(joined) - expectedM2) <= slackM2) return joined;
+  // Either overlay may be the wrong one, so two of three have to agree.
   const second = joinBySecondKernel(each);
+  if (Math.abs(gridAreaM2(second) - gridAreaM2(joined)) <= slackM2) return joined;
   if (Math.abs(gridAreaM2(second) - expectedM2) <= slackM2) return second;
   throw new Defect('two overlay kernels disagree about a union');
 }

@@ -4,6 +4,7 @@ import { regionsAreaM2, subtractRegions } from '../../../core/kernel/index.ts';
 import { joinRegions } from '../../../core/kernel/joinRegions.ts';
 import { overlayBySecondKernel } from '../../../core/kernel/secondKernel.ts';
 import nearCorners from '../../fixtures/kernel/union-of-near-corners-2026-11-25.json' with { type: 'json' };
+import wrongFrame from '../../fixtures/kernel/union-wrong-frame-2026-11-25.json' with { type: 'json' };
 import { rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
@@ -39,5 +40,11 @@ describe('regions joined', () => {
       expectNear(gridAreaM2(joinRegions(regions)), theirs, 1e-6 * theirs, 'm²');
       expectNear(gridAreaM2(joinRegions(regions)), added, 1e-6 * theirs, 'm²');
     }
+  });
+
+  test('are right where the first library is wrong about what they leave', () => {
+    const regions = wrongFrame.beds.map((ring) => region(ring));
+    const theirs = regionsAreaM2(overlayBySecondKernel('union', regions, [])); // polyclip-ts 0.16.8
+    expectNear(gridAreaM2(joinRegions(regions)), theirs, 1e-6 * theirs, 'm²');
   });
 });
