@@ -55,10 +55,9 @@ function markToSvg(mark: PageMark, clips: string[], pictureHref: PictureHref): s
     case 'picture':
       return pictureToSvg(mark, pictureHref);
     case 'clip': {
-      const id = `clip${clips.length}`;
-      clips.push(
-        `<clipPath id="${id}"><path clip-rule="evenodd" d="${pathData(mark.subpaths)}"/></clipPath>`,
-      );
+      const path = pathData(mark.subpaths);
+      const id = `clip${clips.length}-${fingerprint(path)}`;
+      clips.push(`<clipPath id="${id}"><path clip-rule="evenodd" d="${path}"/></clipPath>`);
       return `<g clip-path="url(#${id})">${marksToSvg(mark.marks, clips, pictureHref)}</g>`;
     }
   }
@@ -91,6 +90,16 @@ function pictureToSvg(mark: PictureMark, pictureHref: PictureHref): string {
   return `<image href="${escapeXml(href)}" width="1" height="1" preserveAspectRatio="none" opacity="${mm(
     mark.opacity,
   )}" transform="matrix(${matrix.map(mm).join(' ')})"/>`;
+}
+
+/**
+ * Eight hex digits of a text (FNV-1a, 32 bit). Pages shown in one document share its ids: a clip is named by
+ * what it is, so that two of one name are the same clip.
+ */
+function fingerprint(words: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < words.length; i++) hash = Math.imul(hash ^ words.charCodeAt(i), 0x01000193);
+  return (hash >>> 0).toString(16).padStart(8, '0');
 }
 
 function pathData(subpaths: readonly PageSubpath[]): string {

@@ -30,15 +30,25 @@ test('text is set in the named face and cannot break out of the document', () =>
   expect(svg).toContain('transform="rotate(-90 10 20)"');
 });
 
-test('clips nest, each with its own path', () => {
-  const clip = (marks: PageMark[]): PageMark => ({
+function clipTo(sizeMm: number, marks: PageMark[]): PageMark {
+  return {
     kind: 'clip',
-    subpaths: [boxOutline({ xMm: 0, yMm: 0, widthMm: 5, heightMm: 5 })],
+    subpaths: [boxOutline({ xMm: 0, yMm: 0, widthMm: sizeMm, heightMm: sizeMm })],
     marks,
-  });
-  const svg = svgOf(clip([clip([line([at(0, 0), at(1, 1)], pen(INK, 1))])]));
-  expect(svg.match(/<clipPath id="clip\d"/g)).toEqual(['<clipPath id="clip0"', '<clipPath id="clip1"']);
-  expect(svg).toContain('<g clip-path="url(#clip0)"><g clip-path="url(#clip1)">');
+  };
+}
+
+test('clips nest, each with its own path', () => {
+  const svg = svgOf(clipTo(5, [clipTo(4, [line([at(0, 0), at(1, 1)], pen(INK, 1))])]));
+  const ids = [...svg.matchAll(/<clipPath id="([^"]+)"/g)].map((match) => match[1]);
+  expect(new Set(ids).size).toBe(2); // an outer and an inner clip
+  expect(svg).toContain(`<g clip-path="url(#${ids[0]})"><g clip-path="url(#${ids[1]})">`);
+});
+
+test('pages shown together do not clip each other: one id is one shape', () => {
+  const idOf = (sizeMm: number) => /<clipPath id="([^"]+)"/.exec(svgOf(clipTo(sizeMm, [])))?.[1];
+  expect(idOf(5)).toBe(idOf(5));
+  expect(idOf(5)).not.toBe(idOf(6));
 });
 
 test('a picture is a unit square carried to its corners, and shown only where it has an address', () => {
