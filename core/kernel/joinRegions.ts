@@ -16,7 +16,7 @@ import { overlayBySecondKernel } from './secondKernel.ts';
  * Regions as one clean set on the grid. They may overlap, touch, repeat or cross themselves.
  *
  * A union has no parts to add up, so it is held against what it leaves of a frame round it:
- * area(frame) - area(frame - union) = area(union); when they differ a second kernel decides. Of some 10,000 fuzzed
+ * area(frame) - area(frame - union) = area(union); when they differ a second kernel decides. Of some 2,000 fuzzed
  * yards one failed by its union and one by its frame, about 1 % each (tests/fixtures/kernel/union-*.json).
  * Throws a Defect when no two agree.
  */
