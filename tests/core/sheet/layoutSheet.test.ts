@@ -131,6 +131,7 @@ test('a plan without sections has nothing to print', () => {
 
 test('the overview of a small yard is drawn as its golden text says', () => {
   const golden = new URL('./golden/pocketGreen.txt', import.meta.url);
-  // Read and approved line by line when it was made; worked marks: 10 m at 1:75 is 133.333 mm.
+  // Made by the layout and looked through, not worked by hand: it shows what a change moves. What is right about
+  // it is proven by the scale, pixel and sum tests; worked marks: 10 m at 1:75 is 133.333 mm.
   expect(sheetText(sheetOf(SMALL_SQUARE).slice(0, 1))).toBe(readFileSync(golden, 'utf8'));
 });
