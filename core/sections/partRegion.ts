@@ -27,8 +27,10 @@ export interface Parting {
 
 /** Partings kept for one share. */
 const MOST_PARTINGS = 8;
-/** Above this many loads only near-even partings and single loads are tried. */
+/** Above this many loads only near-even partings are tried: single loads nibbled off leave ragged ground. */
 const MANY_LOADS = 8;
+/** Of cuts about as short the more even one: what is nibbled off in strips leaves strips. */
+const UNEVEN_PART = 0.1;
 /** With so many whole lines that do, single chords hardly ever give a shorter cut, and are not looked for. */
 const ENOUGH_PARTINGS = 3;
 const FAN = 12;
@@ -71,6 +73,8 @@ function faceAll(
 }
 
 interface Divide extends CutTarget {
+  /** What an uneven parting costs, as a factor on its cut: 1 when even. */
+  readonly factor: number;
   readonly below: Omit<Share, 'region'>;
   readonly above: Omit<Share, 'region'>;
 }
@@ -81,13 +85,14 @@ function targetsFor({ loads, restM2 }: Share, wholeM2: number): Divide[] {
   const divides: Divide[] = [];
   const half = loads / 2;
   for (let j = restM2 > 0 ? 0 : 1; j <= loads; j++) {
-    if (loads > MANY_LOADS && j > 1 && j < loads - 1 && Math.abs(j - half) > 2) continue;
+    if (loads > MANY_LOADS && Math.abs(j - half) > 2) continue;
     const rests = restM2 > 0 ? [0, restM2] : [0];
     for (const below of rests) {
       const above = restM2 - below;
       if ((j === 0 && below === 0) || (j === loads && above === 0)) continue;
       divides.push({
         name: divides.length,
+        factor: 1 + (UNEVEN_PART * Math.abs(j - half)) / loads,
         belowM2: j * unitM2 + below,
         below: { loads: j, restM2: below },
         above: { loads: loads - j, restM2: above },
@@ -99,7 +104,9 @@ function targetsFor({ loads, restM2 }: Share, wholeM2: number): Divide[] {
 
 function realise(proposals: readonly CutProposal[], divides: readonly Divide[], wholeM2: number): Parting[] {
   const partings: Parting[] = [];
-  const inOrder = proposals.toSorted((a, b) => a.costM - b.costM);
+  const factored = (proposal: CutProposal): number =>
+    proposal.costM * (divides[proposal.target.name] as Divide).factor;
+  const inOrder = proposals.toSorted((a, b) => factored(a) - factored(b));
   for (const proposal of inOrder) {
     const halves = splitRegion(proposal.facing, proposal.chords);
     if (halves === undefined) continue;
@@ -114,7 +121,7 @@ function realise(proposals: readonly CutProposal[], divides: readonly Divide[], 
         { region: halves.above, ...above },
       ],
       cuts: proposal.chords.map(({ start, end }) => [start.at, end.at] as const),
-      costM: proposal.costM,
+      costM: factored(proposal),
     });
     if (partings.length === MOST_PARTINGS) break;
   }
