@@ -72,6 +72,9 @@ test('a picture of a sketch becomes a yard: scaled by one length, traced by mous
   await app.close();
 });
 
+/** Half of a corner mark, to its middle. */
+const CORNER_HALF_PX = 4;
+
 test('a zone is reshaped by dragging, and the area follows the hand before it lets go', async () => {
   const app = await startApp();
   const { page } = app;
@@ -79,10 +82,10 @@ test('a zone is reshaped by dragging, and the area follows the hand before it le
   const before = (await ledgerRow(page, /Zones and their areas/, 'west side'))[1];
   await page.getByRole('button', { name: 'west side', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'In hand' })).toBeVisible();
-  const corner = page.locator('[data-handle="corner"]').first();
-  const box = await corner.boundingBox();
-  if (box === null) throw new Error('no corner handle is on the screen');
-  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  // The corner marks of the outline in hand are one path of small squares; the first sits on its north-west.
+  const box = await page.locator('.hand path.corner').first().boundingBox();
+  if (box === null) throw new Error('no corner is on the screen');
+  const from = { x: box.x + CORNER_HALF_PX, y: box.y + CORNER_HALF_PX };
   await page.mouse.move(from.x, from.y);
   await page.mouse.down();
   await page.mouse.move(from.x + 20, from.y - 12, { steps: 4 });

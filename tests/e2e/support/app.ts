@@ -54,6 +54,8 @@ export async function startApp(wishes: StartWishes = {}): Promise<RunningApp> {
     complaints,
     killHost: () => end(host.process, 'SIGKILL'),
     restart: async (path) => {
+      // A window left open would rightly complain that its host is gone.
+      await page.goto('about:blank');
       await end(host.process, 'SIGKILL');
       host = await startHost(yardsFolder, path ?? null);
       await show(page, host.address);
