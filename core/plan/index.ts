@@ -1,3 +1,10 @@
+/**
+ * Plan: from outlines to what is walked and what goes into each load.
+ *
+ * In: resolved zones and a request, or a yard and one of its jobs. Out: sections, passes in walking order, measured
+ * coverage, figures that add up, and a mix for each load. Method: the planners of sections, passes and loads, one
+ * after the other. Out of scope: how a plan is drawn or printed.
+ */
 export type { GroundPlan, JobPlan, PlanRequest, SectionFigures } from './plan.ts';
 export { type GroundControl, planGround } from './planGround.ts';
 export { planJob } from './planJob.ts';
