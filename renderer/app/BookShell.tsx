@@ -98,12 +98,17 @@ function YardPages() {
   const yard = preview?.yard ?? onDisk;
   const sigmaM = yard?.details.cornerSigmaM ?? null;
   const outlines = yard?.outlines;
-  const resolved = useMemo(() => {
-    if (outlines === undefined) return null;
-    const answer = resolveZones(outlines, sigmaM);
-    return answer.ok ? answer.value : null;
-  }, [outlines, sigmaM]);
-  const open = useMemo<OpenYard | null>(() => yard && { yard, resolved }, [yard, resolved]);
+  const answer = useMemo(
+    () => (outlines === undefined ? null : resolveZones(outlines, sigmaM)),
+    [outlines, sigmaM],
+  );
+  const resolved = answer?.ok ? answer.value : null;
+  const open = useMemo<OpenYard | null>(() => {
+    if (yard === null || answer === null) return null;
+    return answer.ok
+      ? { yard, resolved: answer.value, problems: answer.value.warnings }
+      : { yard, resolved: null, problems: answer.problems };
+  }, [yard, answer]);
   useEffect(() => planner.want(onDisk, (onDisk && jobInHand(onDisk)?.id) ?? null), [planner, onDisk]);
   const sheet = useSheet(page === 'sheet' ? onDisk : null, plan, wish);
 

@@ -1,4 +1,5 @@
 import { createContext, useContext, useSyncExternalStore } from 'react';
+import type { Problem } from '../../core/problems.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import type { Yard } from '../../core/yard.ts';
 import type { Planner, PlanState } from '../planning/Planner.ts';
@@ -39,6 +40,8 @@ export function useViewState(): ViewState {
 export interface OpenYard {
   readonly yard: Yard;
   readonly resolved: ResolvedYard | null;
+  /** What stands in the way of the areas, or what should be known about them. */
+  readonly problems: readonly Problem[];
 }
 
 export const OpenYardContext = createContext<OpenYard | null>(null);

@@ -1,10 +1,11 @@
 import { regionsAreaM2 } from '../../core/kernel/index.ts';
-import { areaFigure, formatAreaBoth } from '../../core/units/index.ts';
+import { areaFigure } from '../../core/units/index.ts';
 import { MARK_KINDS, OUTLINE_KINDS } from '../../core/yard.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { MARK_WORDS, OUTLINE_WORDS } from '../drawing/index.ts';
 import { Ledger } from '../shared/Ledger.tsx';
 import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { ProblemLines } from '../shared/ProblemLines.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
 import { ZoneLedger } from './ZoneLedger.tsx';
@@ -13,7 +14,7 @@ import { ZoneLedger } from './ZoneLedger.tsx';
 export function OutlinesPage() {
   const { view } = useBook();
   const { selection } = useViewState();
-  const { yard, resolved } = useOpenYard();
+  const { yard, problems } = useOpenYard();
   const units = yard.details.unitSystem;
   const outline = yard.outlines.find((row) => selection?.kind === 'outline' && row.id === selection.id);
   const mark = yard.marks.find((row) => selection?.kind === 'mark' && row.id === selection.id);
@@ -26,11 +27,7 @@ export function OutlinesPage() {
       {!yard.outlines.some((row) => row.kind === 'zone') && (
         <p className="said">No zone yet. Draw the edge of a piece of lawn to see its area.</p>
       )}
-      {resolved?.overlaps.map((overlap) => (
-        <p className="said" key={`${overlap.ownerId} ${overlap.otherId}`}>
-          {formatAreaBoth(overlap.areaM2, units)} lie in two zones and count for the one drawn first.
-        </p>
-      ))}
+      <ProblemLines problems={problems} units={units} />
       <DrawPart />
       {outline && <SelectedOutline key={outline.id} outline={outline} />}
       {mark && <SelectedMark key={mark.id} mark={mark} />}

@@ -1,7 +1,7 @@
-import { problemText } from '../../core/problemText.ts';
 import { formatPercent } from '../../core/units/index.ts';
 import { useOpenYard, usePlanState } from '../app/context.ts';
 import { jobInHand } from './jobInHand.ts';
+import { ProblemLines } from './ProblemLines.tsx';
 
 /** One line on how the plan stands: what it lacks, what is wrong, or that a newer one is being worked out. */
 export function PlanNews() {
@@ -14,14 +14,7 @@ export function PlanNews() {
   const told = stale ? [] : [...problems, ...(plan?.ground.warnings ?? [])];
   return (
     <div aria-live="polite">
-      {told.map((problem) => {
-        const words = problemText(problem, units);
-        return (
-          <p className="said" key={JSON.stringify(problem)}>
-            <strong className="needs-you">{words.what}</strong> {words.mend}
-          </p>
-        );
-      })}
+      <ProblemLines problems={told} units={units} />
       {stale && (
         <p className="said">
           {plan === null

@@ -1,4 +1,3 @@
-import { problemText } from '../../core/problemText.ts';
 import type { Result } from '../../core/result.ts';
 import { draftingScales, scaleWords, type SheetPage as PrintedPage } from '../../core/sheet/index.ts';
 import { useBook, useOpenYard, usePlanState, useSessionState } from '../app/context.ts';
@@ -6,6 +5,7 @@ import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { download } from '../shared/download.ts';
 import { PageHead, PagePart } from '../shared/PageHead.tsx';
 import { PlanNews } from '../shared/PlanNews.tsx';
+import { ProblemLines } from '../shared/ProblemLines.tsx';
 import type { Paper, SheetWish } from './useSheet.ts';
 
 interface SheetPageProps {
@@ -60,18 +60,7 @@ export function SheetPage({ wish, onWish, sheet, shown, onShow }: SheetPageProps
           onChoose={(scale) => onWish({ ...wish, scale: scale === 'auto' ? 'auto' : Number(scale) })}
         />
       </PagePart>
-      {sheet !== null && !sheet.ok && (
-        <p className="said">
-          {sheet.problems.map((problem) => {
-            const words = problemText(problem, units);
-            return (
-              <span key={problem.kind}>
-                <strong className="needs-you">{words.what}</strong> {words.mend}{' '}
-              </span>
-            );
-          })}
-        </p>
-      )}
+      {sheet !== null && !sheet.ok && <ProblemLines problems={sheet.problems} units={units} />}
       {pages.length > 0 && (
         <PagePart title="Pages">
           <div className="do-row">
