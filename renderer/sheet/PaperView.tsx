@@ -15,7 +15,8 @@ export function PaperView({ page, imageUrls }: PaperViewProps) {
     );
   }
   return (
-    <div className="paper-table">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a small window scrolls the paper, by keyboard too
+    <section className="paper-table" aria-label="The sheet" tabIndex={0}>
       <div
         className="paper"
         role="img"
@@ -23,6 +24,6 @@ export function PaperView({ page, imageUrls }: PaperViewProps) {
         // biome-ignore lint/security/noDangerouslySetInnerHtml: made by core, which escapes every text it is given
         dangerouslySetInnerHTML={{ __html: sheetToSvg(page, (hash) => imageUrls.get(hash) ?? null) }}
       />
-    </div>
+    </section>
   );
 }
