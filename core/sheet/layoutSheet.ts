@@ -2,6 +2,7 @@ import type { JobPlan } from '../plan/index.ts';
 import { cautionsFor } from '../products/index.ts';
 import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
+import { formatDay } from '../units/index.ts';
 import type { Job, Yard } from '../yard.ts';
 import { mixPages } from './mixPages.ts';
 import { notesPages } from './notesPage.ts';
@@ -12,7 +13,6 @@ import { schedulePages } from './schedulePages.ts';
 import { sectionPages } from './sectionPages.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
 import { sheetFigures } from './sheetFigures.ts';
-import { dateWords } from './sheetWords.ts';
 import { drawHeader, drawTitleBlock } from './titleBlock.ts';
 
 export interface SheetInput {
@@ -83,7 +83,7 @@ function finishPage(
   madeOn: string,
 ): SheetPage {
   const { paper } = draft;
-  const ground = `ground of ${dateWords(yard.details.groundDate)}`;
+  const ground = `ground of ${formatDay(yard.details.groundDate)}`;
   return {
     widthMm: paper.widthMm,
     heightMm: paper.heightMm,
@@ -97,8 +97,8 @@ function finishPage(
       ...drawTitleBlock(paper.titleBlock, [
         { label: 'yard', entry: yard.details.name, share: 2.6 },
         { label: 'job', entry: job.name, share: 2.4 },
-        { label: 'made on', entry: dateWords(madeOn), share: 1.6 },
-        { label: 'ground of', entry: dateWords(yard.details.groundDate), share: 1.6 },
+        { label: 'made on', entry: formatDay(madeOn), share: 1.6 },
+        { label: 'ground of', entry: formatDay(yard.details.groundDate), share: 1.6 },
         { label: 'scale', entry: draft.scaleWords === '' ? '–' : draft.scaleWords, share: 1.9 },
         { label: 'page', entry: `${page} of ${pages}`, share: 0.9 },
       ]),

@@ -1,4 +1,4 @@
-import { areaFigure, type Figure, formatRate, volumeFigure } from '../units/index.ts';
+import { areaFigure, dialFigure, type Figure, formatDial, formatRate, volumeFigure } from '../units/index.ts';
 import { at, boxOutline, INK, line, type PageBox, pen, RULE, shape, SOFT_INK, text } from './drawing.ts';
 import type { LedgerColumn } from './ledger.ts';
 import { shortenText, textWidthMm } from './measureText.ts';
@@ -7,7 +7,6 @@ import { paperPlan } from './paper.ts';
 import type { PageMark } from './page.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
 import type { LoadFigures } from './sheetFigures.ts';
-import { dialFigure, dialWords } from './sheetWords.ts';
 
 const CARD_MM = 33;
 const CARD_GAP_MM = 4;
@@ -70,7 +69,7 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
         volumeFigure(load.productL, units, productUnit).text,
         volumeFigure(load.carrierL, units, carrierUnit).text,
         hoseEnd
-          ? dialWords(load.dialRatio, units)
+          ? formatDial(load.dialRatio ?? 0, units)
           : volumeFigure(load.productL + load.carrierL, units, carrierUnit).text,
       ]),
       sum: [

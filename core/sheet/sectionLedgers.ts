@@ -2,6 +2,7 @@ import type { CutLine, Section } from '../sections/index.ts';
 import {
   formatAngle,
   formatArea,
+  formatDial,
   formatLength,
   formatTape,
   formatTime,
@@ -11,7 +12,6 @@ import { type FlagTape, findFlagTapes } from './flagTape.ts';
 import type { Ledger, LedgerRow } from './ledger.ts';
 import type { SheetContext } from './sheetContext.ts';
 import { type LoadFigures, otherUnits } from './sheetFigures.ts';
-import { dialWords } from './sheetWords.ts';
 
 /** The one line of figures at the head of a section's page. */
 export function figuresLedger({ units, applicator, figures, plan }: SheetContext, load: LoadFigures): Ledger {
@@ -22,7 +22,7 @@ export function figuresLedger({ units, applicator, figures, plan }: SheetContext
     { entry: formatArea(load.areaM2, units), soft: formatArea(load.otherAreaM2, otherUnits(units)) },
     formatVolume(load.productL, units, figures.productUnit),
     formatVolume(load.carrierL, units, figures.carrierUnit),
-    ...(hoseEnd ? [dialWords(load.dialRatio, units)] : []),
+    ...(hoseEnd ? [formatDial(load.dialRatio ?? 0, units)] : []),
     own === undefined ? '' : formatAngle(own.headingDeg),
     own === undefined ? '' : String(own.passes),
     own === undefined ? '' : formatLength(own.onLengthM, units),

@@ -72,11 +72,16 @@ function inRateUnit(rateLPerM2: number, unit: RateUnit): Figure<RateUnit> {
   return { text: formatSignificant(rateLPerM2 / RATE_UNITS[unit], RATE_DIGITS), unit };
 }
 
-/** A hose-end dial as it is marked: "0.6 fl oz/gal" or "4.69 mL/L" of product per water. */
-export function formatDial(dialRatio: number, units: UnitSystem): string {
+/** The dial of a hose-end sprayer as it is marked: fl oz of product per gallon of water, or mL per litre. */
+export function dialFigure(dialRatio: number, units: UnitSystem): Figure<'fl oz/gal' | 'mL/L'> {
   return units === 'us'
-    ? `${formatSignificant(dialRatio * (GALLON_L / FLUID_OUNCE_L), 3)} fl oz/gal`
-    : `${formatSignificant(dialRatio * 1000, 3)} mL/L`;
+    ? { text: formatSignificant(dialRatio * (GALLON_L / FLUID_OUNCE_L), 3), unit: 'fl oz/gal' }
+    : { text: formatSignificant(dialRatio * 1000, 3), unit: 'mL/L' };
+}
+
+/** "0.6 fl oz/gal" or "4.69 mL/L". */
+export function formatDial(dialRatio: number, units: UnitSystem): string {
+  return joined(dialFigure(dialRatio, units));
 }
 
 /** A walking pace in ft/s or m/s, to three significant digits. */

@@ -48,6 +48,7 @@ export type { Figure } from './figure.ts';
 export {
   carrierFigure,
   carrierUnitFor,
+  dialFigure,
   formatCarrier,
   formatDial,
   formatRate,
@@ -73,6 +74,7 @@ export {
   formatTape,
   lengthFigure,
 } from './formatGround.ts';
+export { formatDay } from './formatDay.ts';
 export { formatNumber, formatSignificant } from './formatNumber.ts';
 export type { UnitSystem } from './unitSystem.ts';
 export type { AreaUnit, LengthUnit, RateUnit, SpeedUnit, VolumeUnit } from './unitTables.ts';

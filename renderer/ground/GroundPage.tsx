@@ -7,7 +7,8 @@ import { readPickedFile } from '../shared/readPickedFile.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { download } from '../shared/download.ts';
 import { FigureField } from '../shared/FigureField.tsx';
-import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { PagePart } from '../shared/PageHead.tsx';
+import { YardHead } from '../shared/YardHead.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { parseIsoDate } from './parseIsoDate.ts';
 
@@ -48,7 +49,7 @@ export function GroundPage() {
 
   return (
     <>
-      <PageHead title="Ground" about={details.name} aside={`ground of ${details.groundDate}`} />
+      <YardHead title="Ground" />
       <PagePart title="This yard" aside={file?.readOnly ? 'open for reading only' : file?.fileName}>
         <FigureField
           label="name or address"

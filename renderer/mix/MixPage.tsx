@@ -1,6 +1,6 @@
 import { useOpenYard, usePlanState } from '../app/context.ts';
 import { jobInHand } from '../shared/jobInHand.ts';
-import { PageHead } from '../shared/PageHead.tsx';
+import { YardHead } from '../shared/YardHead.tsx';
 import { PlanNews } from '../shared/PlanNews.tsx';
 import { ApplicatorPart } from './ApplicatorPart.tsx';
 import { CautionsPart } from './CautionsPart.tsx';
@@ -23,7 +23,7 @@ export function MixPage() {
   const applicator = yard.applicators.find((row) => row.id === job?.applicatorId) ?? yard.applicators[0];
   return (
     <>
-      <PageHead title="Mix" about={product?.name} aside={yard.details.name} />
+      <YardHead title="Mix" about={product?.name} />
       <PlanNews />
       {plan && <ZoneAmounts plan={plan} units={units} />}
       {plan && applicator && <MixLedger plan={plan} applicator={applicator} units={units} />}

@@ -4,7 +4,8 @@ import { MARK_KINDS, OUTLINE_KINDS } from '../../core/yard.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { MARK_WORDS, OUTLINE_WORDS } from '../drawing/index.ts';
 import { Ledger } from '../shared/Ledger.tsx';
-import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { PagePart } from '../shared/PageHead.tsx';
+import { YardHead } from '../shared/YardHead.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
@@ -22,7 +23,7 @@ export function OutlinesPage() {
 
   return (
     <>
-      <PageHead title="Outlines" about={yard.details.name} aside={`ground of ${yard.details.groundDate}`} />
+      <YardHead title="Outlines" />
       <ZoneLedger />
       {!yard.outlines.some((row) => row.kind === 'zone') && (
         <p className="said">No zone yet. Draw the edge of a piece of lawn to see its area.</p>

@@ -3,7 +3,8 @@ import { draftingScales, scaleWords, type SheetPage as PrintedPage } from '../..
 import { useBook, useOpenYard, usePlanState, useSessionState } from '../app/context.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { download } from '../shared/download.ts';
-import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { PagePart } from '../shared/PageHead.tsx';
+import { YardHead } from '../shared/YardHead.tsx';
 import { PlanNews } from '../shared/PlanNews.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import type { Paper, SheetWish } from './useSheet.ts';
@@ -41,7 +42,7 @@ export function SheetPage({ wish, onWish, sheet, shown, onShow }: SheetPageProps
 
   return (
     <>
-      <PageHead title="Sheet" about={yard.details.name} aside={`${pages.length} pages`} />
+      <YardHead title="Sheet" />
       <PlanNews />
       <PagePart title="Paper" aside="printed exactly to scale; print at 100 %">
         <ChoiceField<Paper>
@@ -62,7 +63,7 @@ export function SheetPage({ wish, onWish, sheet, shown, onShow }: SheetPageProps
       </PagePart>
       {sheet !== null && !sheet.ok && <ProblemLines problems={sheet.problems} units={units} />}
       {pages.length > 0 && (
-        <PagePart title="Pages">
+        <PagePart title="Pages" aside={`${pages.length} to print`}>
           <div className="do-row">
             {pages.map((page, i) => (
               <button

@@ -5,7 +5,8 @@ import type { Job } from '../../core/yard.ts';
 import { useBook, useOpenYard, usePlanState } from '../app/context.ts';
 import { FigureField } from '../shared/FigureField.tsx';
 import { jobInHand } from '../shared/jobInHand.ts';
-import { PageHead, PagePart } from '../shared/PageHead.tsx';
+import { PagePart } from '../shared/PageHead.tsx';
+import { YardHead } from '../shared/YardHead.tsx';
 import { PlanNews } from '../shared/PlanNews.tsx';
 import { CoveragePart } from './CoveragePart.tsx';
 import { CutLineLedger } from './CutLineLedger.tsx';
@@ -23,7 +24,7 @@ export function WalkPage() {
 
   return (
     <>
-      <PageHead title="Walk" about={job?.name} aside={yard.details.name} />
+      <YardHead title="Walk" about={job?.name} />
       <PlanNews />
       {plan && <SectionLedger plan={plan} units={units} />}
       {plan && plan.ground.cutLines.length > 0 && <CutLineLedger plan={plan} units={units} />}

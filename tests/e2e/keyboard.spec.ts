@@ -24,7 +24,7 @@ test('a yard is begun, drawn, planned and found again by keyboard alone', async 
   await page.getByLabel('name or address').focus();
   await page.keyboard.type('Keyboard yard');
   await press('on a bare grid');
-  await expect(page.getByRole('heading', { level: 1 })).toContainText('Keyboard yard');
+  await expect(page.getByRole('main')).toContainText('Keyboard yard');
 
   await press('zone');
   await type('0,0', '60 90', '40 0', '60 270', '');
