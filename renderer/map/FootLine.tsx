@@ -3,7 +3,7 @@ import type { GroundPlan } from '../../core/plan/index.ts';
 import { problemText } from '../../core/problemText.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import { formatArea } from '../../core/units/index.ts';
-import type { Yard } from '../../core/yard.ts';
+import type { UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import {
   type DrawingInput,
@@ -12,6 +12,7 @@ import {
   promptOf,
   type Selection,
 } from '../drawing/index.ts';
+import { shownTreatedM2 } from '../shared/shownArea.ts';
 import { placesOf } from './placesOf.ts';
 import { endsArrows } from './readKey.ts';
 import { ScaleBar } from './ScaleBar.tsx';
@@ -43,7 +44,9 @@ export function FootLine(props: FootLineProps) {
     props.plan && !preview?.mayEdit ? { ...asked, text: 'Click a section to pick it out' } : asked;
   const typable = prompt.typedLabel !== null;
   useTypingFindsField(field, typable);
-  const areaM2 = areaInHandM2(props);
+  const other: UnitSystem = units === 'us' ? 'metric' : 'us';
+  const areaM2 = areaInHandM2(props, units);
+  const otherAreaM2 = areaInHandM2(props, other);
 
   function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
     if (event.key === 'Enter') {
@@ -91,10 +94,10 @@ export function FootLine(props: FootLineProps) {
           <ScaleBar metresPerPx={metresPerPx} units={units} />
         </div>
       )}
-      {areaM2 !== null && (
+      {areaM2 !== null && otherAreaM2 !== null && (
         <div className="foot-cell foot-area">
           <span>{formatArea(areaM2, units)}</span>
-          <span className="foot-soft">{formatArea(areaM2, units === 'us' ? 'metric' : 'us')}</span>
+          <span className="foot-soft">{formatArea(otherAreaM2, other)}</span>
         </div>
       )}
       <div className="foot-cell foot-soft" role="status">
@@ -105,13 +108,13 @@ export function FootLine(props: FootLineProps) {
 }
 
 /** What is being drawn, else the selected zone's treated area, else the selected section's. */
-function areaInHandM2({ preview, selection, drawing, resolved, plan }: FootLineProps): number | null {
+function areaInHandM2(props: FootLineProps, shownIn: UnitSystem): number | null {
+  const { preview, selection, drawing, resolved, plan } = props;
   if (preview !== null && drawing.kind === 'trace') return preview.areaM2;
   const outlineId = drawing.kind === 'reshape' ? drawing.outlineId : selection?.id;
-  const zone = resolved?.zones.find(({ zoneId }) => zoneId === outlineId);
   const section = selection?.kind === 'section' && plan?.sections.find(({ id }) => id === selection.id);
   if (section) return section.areaM2;
-  return zone?.treatedAreaM2 ?? preview?.areaM2 ?? null;
+  return shownTreatedM2(resolved, shownIn, outlineId) ?? preview?.areaM2 ?? null;
 }
 
 const SAVING_WORDS = { saved: 'all saved', saving: 'saving', failed: 'not saved' } as const;

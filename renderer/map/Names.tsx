@@ -5,6 +5,7 @@ import type { ResolvedYard } from '../../core/zones/index.ts';
 import type { Selection } from '../drawing/index.ts';
 import { type LabelAsk, LETTER_PX, LINE_PX, outlinePlaces, placeLabels } from './labels.ts';
 import type { Lens } from './lens.ts';
+import { shownTreatedM2 } from '../shared/shownArea.ts';
 
 interface NamesProps {
   readonly yard: Yard;
@@ -71,7 +72,8 @@ export const Names = memo(function Names(props: NamesProps) {
 
 function outlineName(outline: Outline, { resolved, lens, units }: NamesProps): Name {
   const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);
-  const area = zone ? formatArea(zone.treatedAreaM2, units) : '';
+  const treatedM2 = shownTreatedM2(resolved, units, outline.id);
+  const area = treatedM2 === undefined ? '' : formatArea(treatedM2, units);
   const words = outline.name;
   const widthPx = Math.max(words.length, area.length) * LETTER_PX * (zone ? 1.15 : 1);
   const heightPx = area === '' ? LINE_PX : 2 * LINE_PX;
@@ -80,14 +82,15 @@ function outlineName(outline: Outline, { resolved, lens, units }: NamesProps): N
   return { ask: { key: outline.id, widthPx, heightPx, places }, words, area, className };
 }
 
-/** Beside a mark: right, left, over, under. */
+/** Beside a mark, on the side of the yard's middle first, where there is paper; then over and under. */
 function markName(mark: Mark, lens: Lens): Name {
   const { x, y } = lens.toLayer(mark.at);
   const widthPx = mark.name.length * LETTER_PX;
   const aside = 18 + widthPx / 2;
+  const inward = mark.at.xM > 0 ? -aside : aside;
   const places = [
-    { x: x + aside, y },
-    { x: x - aside, y },
+    { x: x + inward, y },
+    { x: x - inward, y },
     { x, y: y - 24 },
     { x, y: y + 24 },
   ];

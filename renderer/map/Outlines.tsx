@@ -5,6 +5,7 @@ import type { Outline, OutlineKind, UnitSystem, Yard } from '../../core/yard.ts'
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import { OUTLINE_WORDS, type Selection } from '../drawing/index.ts';
 import type { Lens } from './lens.ts';
+import { shownTreatedM2 } from '../shared/shownArea.ts';
 
 /** Ground first, then what lies on it, then what stands on it: the order of the ink. */
 const DRAWN: readonly OutlineKind[] = [
@@ -48,8 +49,8 @@ export const Outlines = memo(function Outlines(props: OutlinesProps) {
 });
 
 function areaText(outline: Outline, resolved: ResolvedYard | null, units: UnitSystem): string {
-  const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);
-  return zone ? formatArea(zone.treatedAreaM2, units) : '';
+  const treatedM2 = shownTreatedM2(resolved, units, outline.id);
+  return treatedM2 === undefined ? '' : formatArea(treatedM2, units);
 }
 
 interface ShapeProps {
