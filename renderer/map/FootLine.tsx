@@ -62,13 +62,17 @@ export function FootLine(props: FootLineProps) {
     }
   }
 
+  const words =
+    preview === null
+      ? 'The sheet, page by page, as it will be printed'
+      : props.plan
+        ? 'Click a section to find it in the columns'
+        : prompt.text;
   const wrong = prompt.problem && problemText(prompt.problem, units);
   return (
     <footer className="foot-line">
       <div className="foot-prompt">
-        <span aria-live="polite">
-          {wrong ? <strong>{`${wrong.what} ${wrong.mend}`}</strong> : prompt.text}
-        </span>
+        <span aria-live="polite">{wrong ? <strong>{`${wrong.what} ${wrong.mend}`}</strong> : words}</span>
         {typable && (
           <>
             <input
