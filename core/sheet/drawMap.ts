@@ -72,7 +72,7 @@ export function drawMap(
   const labels = [
     ...labelMarks(view, room, yard.marks),
     ...labelOutlines(view, room, yard.outlines),
-    ...(focus === null ? labelZones(view, room, yard.outlines) : []),
+    ...(focus === null ? labelZones(view, room, plan.ground.resolved.zones) : []),
   ];
   const style = {
     weightMm: swathMm < 2.5 ? 0.18 : 0.3,

@@ -1,6 +1,7 @@
 import type { Section } from '../sections/index.ts';
 import type { PagePoint } from '../spaces.ts';
 import type { Mark, Outline } from '../yard.ts';
+import type { ResolvedZone } from '../zones/index.ts';
 import {
   boxOutline,
   centredText,
@@ -122,14 +123,14 @@ export function labelOutlines(view: MapView, room: LabelRoom, outlines: readonly
   });
 }
 
-/** Zone names, once each, where the numbers have left room. */
-export function labelZones(view: MapView, room: LabelRoom, outlines: readonly Outline[]): PageMark[] {
+/** Zone names, once each, on the zone's own turf where the numbers have left room: never over the house in it. */
+export function labelZones(view: MapView, room: LabelRoom, zones: readonly ResolvedZone[]): PageMark[] {
   const ink = { sizeMm: 3.2, face: 'condensed', colour: TURF_LINE, backing: TURF_TINT } as const;
-  return outlines.flatMap((outline) => {
-    if (outline.kind !== 'zone') return [];
-    const region = outlineToPage(view, outline);
+  return zones.flatMap((zone) => {
+    if (zone.turf.length === 0) return [];
+    const region = zone.turf.flatMap((part) => regionToPage(view, part));
     const words = shortenText(
-      outline.name,
+      zone.name,
       ink.sizeMm,
       ink.face,
       Math.min(60, Math.max(20, boundsOf(region).widthMm * 0.8)),

@@ -113,6 +113,7 @@ function YardPages() {
   const sheet = useSheet(page === 'sheet' ? onDisk : null, plan, wish);
 
   if (yard === null || preview === null || open === null || file === null) return null;
+  const planShown = page === 'mix' || page === 'walk' ? (plan?.ground ?? null) : null;
   const pages = sheet?.ok ? sheet.value : [];
   const at = Math.min(shown, Math.max(0, pages.length - 1));
   return (
@@ -138,7 +139,7 @@ function YardPages() {
             key={file.handle}
             yard={yard}
             resolved={resolved}
-            plan={page === 'mix' || page === 'walk' ? (plan?.ground ?? null) : null}
+            plan={planShown}
             planStale={stale}
             imageUrls={imageUrls}
             selection={selection}
@@ -154,7 +155,9 @@ function YardPages() {
           preview={page === 'sheet' ? null : preview}
           yard={yard}
           resolved={resolved}
+          plan={planShown}
           saving={saving}
+          readOnly={file.readOnly}
           onInput={view.input}
         />
       </div>

@@ -53,7 +53,7 @@ export function GroundPage() {
       <PagePart title="This yard" aside={file?.readOnly ? 'open for reading only' : file?.fileName}>
         <FigureField
           label="name or address"
-          wide
+          size="wide"
           shown={details.name}
           units={units}
           parse={parseName}
@@ -61,6 +61,7 @@ export function GroundPage() {
         />
         <FigureField
           label="the ground as it was on"
+          size="day"
           shown={details.groundDate}
           units={units}
           parse={parseIsoDate}

@@ -37,7 +37,7 @@ export function ApplicatorPart({ applicator }: { readonly applicator: Applicator
     <PagePart title="Sprayer" aside="measured with water, not guessed">
       <FigureField
         label="name"
-        wide
+        size="wide"
         shown={applicator.name}
         units={units}
         parse={parseName}

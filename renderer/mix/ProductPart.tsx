@@ -30,7 +30,7 @@ export function ProductPart({ product }: { readonly product: Product }) {
     <PagePart title="Product" aside="copied from its label, which governs">
       <FigureField
         label="name"
-        wide
+        size="wide"
         shown={product.name}
         units={units}
         parse={parseName}

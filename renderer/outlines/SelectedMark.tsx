@@ -20,7 +20,7 @@ export function SelectedMark({ mark }: { readonly mark: Mark }) {
     <PagePart title="In hand" aside={MARK_WORDS[mark.kind]}>
       <FigureField
         label="name"
-        wide
+        size="wide"
         shown={mark.name}
         units={units}
         parse={parseName}

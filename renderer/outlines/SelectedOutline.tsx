@@ -22,7 +22,7 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
     <PagePart title="In hand" aside={`${outline.outer.length} corners`}>
       <FigureField
         label="name"
-        wide
+        size="wide"
         shown={outline.name}
         units={units}
         parse={parseName}

@@ -13,8 +13,8 @@ interface FigureFieldProps<T> {
   readonly parse: (typed: string) => Result<T>;
   readonly onCommit: (value: T) => void;
   readonly readOnly?: boolean | undefined;
-  /** Wide fields hold words, narrow ones figures. */
-  readonly wide?: boolean | undefined;
+  /** Wide fields hold words, a day its ten signs, the others figures. */
+  readonly size?: 'wide' | 'day' | undefined;
 }
 
 /**
@@ -59,7 +59,7 @@ export function FigureField<T>(props: FigureFieldProps<T>) {
       <span className="line-value">
         <input
           id={id}
-          className={props.wide ? 'figure figure-wide' : 'figure'}
+          className={props.size ? `figure figure-${props.size}` : 'figure'}
           value={typed}
           readOnly={props.readOnly}
           aria-invalid={wrong !== null}

@@ -34,7 +34,7 @@ test('all labels of a map keep off each other', () => {
   labelSections(VIEW, room, plan.ground.sections, null);
   labelMarks(VIEW, room, yard.marks);
   labelOutlines(VIEW, room, yard.outlines);
-  labelZones(VIEW, room, yard.outlines);
+  labelZones(VIEW, room, plan.ground.resolved.zones);
   // 5 sections, 2 marks, 7 cut-outs and check plots, 3 zones in the fixture
   expect(room.taken).toHaveLength(17);
   room.taken.forEach((box, i) => {
