@@ -156,6 +156,7 @@ function YardPages() {
           yard={yard}
           resolved={resolved}
           plan={planShown}
+          selection={selection}
           saving={saving}
           readOnly={file.readOnly}
           onInput={view.input}

@@ -57,6 +57,12 @@ function withoutTool(state: DrawingState): DrawingState {
 function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
   const setAside: SetAside | null = state.kind === 'trace' ? traceLeftOpen(state) : state.setAside;
   if (tool.kind === 'select' || !context.mayEdit) return { state: beginSelect(setAside), edits: [] };
+  const unscaled = context.yard.pictures.find(({ placement }) => placement.kind === 'unscaled');
+  if (unscaled !== undefined && tool.kind !== 'scale-picture') {
+    // What is traced over a picture without a scale would have a size nobody knows.
+    const problem = { kind: 'value/no-scale', where: { field: unscaled.name }, facts: {} } as const;
+    return { state: { ...beginSelect(setAside), problem }, edits: [] };
+  }
   switch (tool.kind) {
     case 'trace':
       return { state: beginTrace(tool.outlineKind, setAside), edits: [], select: null };

@@ -4,8 +4,8 @@ import type { Xy } from '../drawing/index.ts';
 import { Lens, type Sight } from './lens.ts';
 import type { YardOnMap } from './yardOnMap.ts';
 
-/** Whole streets down to a blade of grass: at zoom 26 a pixel is about 2 mm of ground. */
-const LEAST_ZOOM = 13;
+/** The whole 20 km a yard may reach, down to a blade of grass: at zoom 26 a pixel is about 2 mm of ground. */
+const LEAST_ZOOM = 10;
 const MOST_ZOOM = 26;
 /** Room round the yard for dimensions and flags. */
 const FIT_PADDING_PX = 56;

@@ -25,7 +25,7 @@ export function CutLineLedger({ plan, units }: { readonly plan: JobPlan; readonl
           return {
             key: `${line.between.join()} ${line.from.xM} ${line.from.yM}`,
             cells: [
-              line.between.join(' | '),
+              line.between.join('\u00a0|\u00a0'),
               tapeWords(from, units),
               tapeWords(to, units),
               formatTape(Math.hypot(line.to.xM - line.from.xM, line.to.yM - line.from.yM), units),

@@ -77,8 +77,9 @@ function typed(state: ScalePictureState, picture: Picture, text: string, context
 }
 
 /**
- * Scales the picture about `from` so that the length between the two ends is true, and with it every outline
- * and mark that has a corner on the picture: what was traced stays over what it was traced from.
+ * Scales the picture about `from` so that the length between the two ends is true. A picture that had a scale
+ * takes with it every outline and mark with a corner on it: what was traced stays over what it was traced from.
+ * Over one that had none nothing was traced (`take` sees to that), so what lies there keeps its own lengths.
  */
 export function scaleEdit(
   yard: Yard,
@@ -105,6 +106,7 @@ export function scaleEdit(
       },
     }),
   ];
+  if (picture.placement.kind === 'unscaled') return makeEdit(`scale ${picture.name}`, ...changes);
   for (const outline of yard.outlines) {
     if (!outline.outer.some((corner) => ringHolds(corners, corner))) continue;
     const outer = outline.outer.map(scaled);

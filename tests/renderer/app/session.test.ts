@@ -5,7 +5,12 @@ import { Session } from '../../../renderer/app/session.ts';
 import { newYard } from '../../../renderer/yards/newYard.ts';
 import { fakeHost } from '../../support/fakeHost.ts';
 
-const mark = (id: string, xM: number): Mark => ({ id, kind: 'landmark', name: `post ${id}`, at: { xM, yM: 0 } });
+const mark = (id: string, xM: number): Mark => ({
+  id,
+  kind: 'landmark',
+  name: `post ${id}`,
+  at: { xM, yM: 0 },
+});
 
 const put = (session: Session, row: Mark): void =>
   session.edit(makeEdit(`put ${row.name}`, putRow(session.snapshot().yard as Yard, 'marks', row)));
@@ -81,6 +86,8 @@ describe('a window with an open yard', () => {
     expect(places(session.snapshot().yard)).toEqual(['a1']);
     expect(session.snapshot().yard).toEqual(host.onDisk);
     expect(session.snapshot().saving).toBe('failed');
-    expect(session.snapshot().notices).toMatchObject([{ kind: 'problem', problem: { kind: 'file/disk-full' } }]);
+    expect(session.snapshot().notices).toMatchObject([
+      { kind: 'problem', problem: { kind: 'file/disk-full' } },
+    ]);
   });
 });

@@ -33,11 +33,22 @@ describe('scaling a picture', () => {
     expect(hand.labels).toEqual(['scale Plan']);
   });
 
-  test('what was traced over the picture keeps its place on it, what lies elsewhere stays', () => {
+  test('scaled again, what was traced over it keeps its place on it, what lies elsewhere stays', () => {
+    const corners = pictureCorners(plan);
+    const once: Picture = {
+      ...plan,
+      placement: {
+        kind: 'scaled',
+        fromPx: { xPx: 0, yPx: 0 },
+        toPx: { xPx: 800, yPx: 0 },
+        lengthM: 40,
+        corners,
+      },
+    };
     const over = outline('bed', 'over', rect(0, 0, 2, 2));
     const elsewhere = outline('zone', 'elsewhere', rect(100, 100, 2, 2));
     const tap = { id: 'tap', kind: 'spigot', name: 'Tap', at: { xM: 4, yM: 0 } } as const;
-    const yard = yardOf({ pictures: [plan], outlines: [over, elsewhere], marks: [tap] });
+    const yard = yardOf({ pictures: [once], outlines: [over, elsewhere], marks: [tap] });
     const hand = new Hand(yard).do(take).click([0, 0], [10, 0]).type('5');
     expect(xy(hand.yard.outlines[0]?.outer ?? [])).toEqual([
       [0, 0],
@@ -47,6 +58,31 @@ describe('scaling a picture', () => {
     ]); // half, about (0, 0)
     expect(xy(hand.yard.outlines[1]?.outer ?? [])).toEqual(xy(elsewhere.outer));
     expect(hand.yard.marks[0]?.at).toEqual({ xM: 2, yM: 0 }); // half of 4
+  });
+
+  test('scaled for the first time, it takes nothing with it: what lies there was drawn to its own lengths', () => {
+    const under = outline('bed', 'under', rect(0, 0, 2, 2));
+    const yard = yardOf({ pictures: [plan], outlines: [under] });
+    const hand = new Hand(yard).do(take).click([0, 0], [10, 0]).type('5');
+    expect(hand.yard.pictures[0]?.placement.kind).toBe('scaled');
+    expect(hand.yard.outlines[0]).toBe(under);
+  });
+
+  test('nothing is traced or placed while a picture has no scale, and the picture is named', () => {
+    for (const tool of [
+      { kind: 'trace', outlineKind: 'zone' },
+      { kind: 'place-mark', markKind: 'spigot' },
+    ] as const) {
+      const hand = new Hand(yardOf({ pictures: [plan] }))
+        .do({ kind: 'take', tool })
+        .click([0, 0], [5, 0], [5, 5]);
+      expect(hand.labels).toEqual([]);
+      hand.do({ kind: 'take', tool });
+      expect(hand.state).toMatchObject({
+        kind: 'select',
+        problem: { kind: 'value/no-scale', where: { field: 'Plan' } },
+      });
+    }
   });
 
   test('Backspace takes back one end at a time; Escape begins again, then puts the tool down', () => {
