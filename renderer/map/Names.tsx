@@ -70,14 +70,16 @@ export const Names = memo(function Names(props: NamesProps) {
   );
 });
 
-function outlineName(outline: Outline, { resolved, lens, units }: NamesProps): Name {
+function outlineName(outline: Outline, { resolved, lens, units, zoneNames }: NamesProps): Name {
   const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);
   const treatedM2 = shownTreatedM2(resolved, units, outline.id);
   const area = treatedM2 === undefined ? '' : formatArea(treatedM2, units);
   const words = outline.name;
   const widthPx = Math.max(words.length, area.length) * LETTER_PX * (zone ? 1.15 : 1);
   const heightPx = area === '' ? LINE_PX : 2 * LINE_PX;
-  const places = outlinePlaces(outline, zone, lens, widthPx, heightPx);
+  // Over a plan a name beside its shape would stand on passes; the hatch tells what it is. A check plot must be found.
+  const besideToo = zoneNames || outline.kind === 'check-plot';
+  const places = outlinePlaces(outline, zone, lens, widthPx, heightPx, besideToo);
   const className = outline.kind === 'zone' ? 'zone-name' : 'thing-name';
   return { ask: { key: outline.id, widthPx, heightPx, places }, words, area, className };
 }

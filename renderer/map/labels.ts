@@ -40,13 +40,14 @@ function apart(a: Xy, askA: LabelAsk, b: Xy, askB: LabelAsk): boolean {
   );
 }
 
-/** Where an outline's name may stand: inside when it has room there, else under it, else over it. */
+/** Where an outline's name may stand: inside when it has room there, else, `besideToo`, under it or over it. */
 export function outlinePlaces(
   outline: Outline,
   zone: ResolvedZone | undefined,
   lens: Lens,
   widthPx: number,
   heightPx: number,
+  besideToo: boolean,
 ): readonly Xy[] {
   const box = ringBounds(outline.outer);
   const wide = (box.maxXM - box.minXM) / lens.metresPerPx;
@@ -56,7 +57,7 @@ export function outlinePlaces(
   const middle = insidePlace(ground, heightPx * lens.metresPerPx);
   const inside = fits(ground, middle, lens, widthPx, heightPx) ? [lens.toLayer(middle)] : [];
   // A zone's name outside it would name its neighbour.
-  if (outline.kind === 'zone') return inside;
+  if (outline.kind === 'zone' || !besideToo) return inside;
   const across = (box.minXM + box.maxXM) / 2;
   const under = lens.toLayer({ xM: across, yM: box.minYM });
   const over = lens.toLayer({ xM: across, yM: box.maxYM });
