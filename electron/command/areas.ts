@@ -1,6 +1,12 @@
-import { formatAreaBoth, formatAreaSigma } from '../../core/units/index.ts';
-import { resolveZones } from '../../core/zones/index.ts';
-import { summaryOf, type ZoneSummary } from '../host/exporters/summary.ts';
+import { formatArea, formatAreaSigma, type UnitSystem } from '../../core/units/index.ts';
+import {
+  type PrintedSum,
+  printedSum,
+  printedZones,
+  type ResolvedYard,
+  resolveZones,
+} from '../../core/zones/index.ts';
+import { summaryOf } from '../host/exporters/summary.ts';
 import { openInput } from './openInput.ts';
 import { badInput, badUsage, DONE, type ExitCode, sayProblems, type Voice } from './outcome.ts';
 import { readArguments } from './readArguments.ts';
@@ -34,25 +40,34 @@ export async function runAreas(words: readonly string[], voice: Voice): Promise<
   }
   for (const note of notes) voice.err(`${note}\n`);
   sayProblems(voice, resolved.value.warnings, units);
-  const rowOf = (name: string, zone: Omit<ZoneSummary, 'name' | 'sigmaM2'>, sigma: string): string[] => [
-    name,
-    formatAreaBoth(zone.grossAreaM2, units),
-    formatAreaBoth(zone.cutOutAreaM2, units),
-    ...(summary.totals.ownedByOtherAreaM2 > 0 ? [formatAreaBoth(zone.ownedByOtherAreaM2, units)] : []),
-    formatAreaBoth(zone.netAreaM2, units),
-    `${formatAreaBoth(zone.treatedAreaM2, units)}${sigma}`,
-  ];
-  const owned = summary.totals.ownedByOtherAreaM2 > 0 ? ['owned by another zone'] : [];
-  voice.out(
-    tableText(
-      ['zone', 'gross', 'cut-outs', ...owned, 'net', 'treated'],
-      [
-        ...summary.zones.map((zone) =>
-          rowOf(zone.name, zone, zone.sigmaM2 === null ? '' : ` ${formatAreaSigma(zone.sigmaM2, units)}`),
-        ),
-        rowOf('total', summary.totals, ''),
-      ],
-    ),
-  );
+  voice.out(areaTable(resolved.value, units));
   return DONE;
+}
+
+/** The schedule in both unit systems, rounded as on the screen and the sheet, so that rows and columns add up. */
+function areaTable(resolved: ResolvedYard, units: UnitSystem): string {
+  const other: UnitSystem = units === 'us' ? 'metric' : 'us';
+  const zones = printedZones(resolved, units);
+  const others = printedZones(resolved, other);
+  const anyOwned = zones.some((zone) => zone.ownedByOtherM2 > 0);
+  const rowOf = (name: string, zone: PrintedSum, same: PrintedSum): string[] => {
+    const both = (areaOf: (from: PrintedSum) => number): string =>
+      `${formatArea(areaOf(zone), units)} (${formatArea(areaOf(same), other)})`;
+    const sigma = zone.sigmaM2 === null ? '' : ` ${formatAreaSigma(zone.sigmaM2, units)}`;
+    return [
+      name,
+      both((from) => from.grossM2),
+      both((from) => from.cutOutM2),
+      ...(anyOwned ? [both((from) => from.ownedByOtherM2)] : []),
+      both((from) => from.turfM2),
+      `${both((from) => from.treatedM2)}${sigma}`,
+    ];
+  };
+  return tableText(
+    ['zone', 'gross', 'cut-outs', ...(anyOwned ? ['owned by another zone'] : []), 'turf', 'treated'],
+    [
+      ...zones.map((zone, i) => rowOf(zone.name, zone, others[i] ?? zone)),
+      rowOf('total', printedSum(zones), printedSum(others)),
+    ],
+  );
 }
