@@ -23,25 +23,33 @@ export function areaStepM2(units: UnitSystem): number {
 
 /**
  * Every zone's areas rounded once, for screen and paper alike, so that rows and columns both add up to the last
- * digit shown. Each of the four parts is within one step of its own value; turf and gross are their sums.
+ * digit shown. The sums of gross and of treated ground are the nearest rounding of their true values; each part
+ * of a zone is within one step of its own value, and turf and gross are the sums of their parts.
  *
- * Source: largest remainder within each column (`apportionForDisplay`)
+ * Source: largest remainder (`apportionForDisplay`), first among the columns' sums, then within each column.
+ * Worked out ourselves: with G and T the rounded sums of gross and treated, the other three columns share G - T,
+ * which is their true sum rounded up or down, since |(G - T) - (g - t)| < 1 step.
  */
 export function printedZones(resolved: ResolvedYard, units: UnitSystem): readonly PrintedZone[] {
   const { zones } = resolved;
-  const column = (areaOf: (zone: ResolvedZone) => number): readonly number[] => {
-    // A difference of two overlay areas may come out a hair below nothing.
-    const values = zones.map((zone) => Math.max(0, areaOf(zone)));
-    return apportionForDisplay(
-      values,
-      areaStepM2(units),
-      values.reduce((sum, value) => sum + value, 0),
-    );
-  };
-  const treated = column((zone) => zone.treatedAreaM2);
-  const leftOut = column((zone) => zone.turfAreaM2 - zone.treatedAreaM2);
-  const cutOut = column((zone) => zone.cutOutAreaM2);
-  const owned = column((zone) => zone.ownedByOtherAreaM2);
+  const step = areaStepM2(units);
+  // A difference of two overlay areas may come out a hair below nothing.
+  const valuesOf = (areaOf: (zone: ResolvedZone) => number): readonly number[] =>
+    zones.map((zone) => Math.max(0, areaOf(zone)));
+  const treatedValues = valuesOf((zone) => zone.treatedAreaM2);
+  const restValues = [
+    valuesOf((zone) => zone.turfAreaM2 - zone.treatedAreaM2),
+    valuesOf((zone) => zone.cutOutAreaM2),
+    valuesOf((zone) => zone.ownedByOtherAreaM2),
+  ];
+  const restSums = restValues.map(sum);
+  const treatedSum = nearest(sum(treatedValues), step);
+  const grossSum = nearest(sum(treatedValues) + sum(restSums), step);
+  const shownSums = apportionForDisplay(restSums, step, grossSum - treatedSum);
+  const treated = apportionForDisplay(treatedValues, step, treatedSum);
+  const [leftOut, cutOut, owned] = restValues.map((values, i) =>
+    apportionForDisplay(values, step, shownSums[i] as number),
+  ) as [number[], number[], number[]];
   return zones.map(({ zoneId, name, sigmaM2 }, i) => {
     const [treatedM2, leftOutM2] = [treated[i] as number, leftOut[i] as number];
     const [cutOutM2, ownedByOtherM2] = [cutOut[i] as number, owned[i] as number];
@@ -59,16 +67,23 @@ export function printedZones(resolved: ResolvedYard, units: UnitSystem): readonl
  * zones share moves area from one to the other, so for zones that touch this overstates the total's sigma.
  */
 export function printedSum(zones: readonly PrintedZone[]): PrintedSum {
-  const sum = (areaOf: (zone: PrintedZone) => number): number =>
-    zones.reduce((total, zone) => total + areaOf(zone), 0);
+  const sumOf = (areaOf: (zone: PrintedZone) => number): number => sum(zones.map(areaOf));
   const stated = zones.every((zone) => zone.sigmaM2 !== null);
   return {
-    treatedM2: sum((zone) => zone.treatedM2),
-    leftOutM2: sum((zone) => zone.leftOutM2),
-    turfM2: sum((zone) => zone.turfM2),
-    cutOutM2: sum((zone) => zone.cutOutM2),
-    ownedByOtherM2: sum((zone) => zone.ownedByOtherM2),
-    grossM2: sum((zone) => zone.grossM2),
-    sigmaM2: stated ? Math.sqrt(sum((zone) => (zone.sigmaM2 ?? 0) ** 2)) : null,
+    treatedM2: sumOf((zone) => zone.treatedM2),
+    leftOutM2: sumOf((zone) => zone.leftOutM2),
+    turfM2: sumOf((zone) => zone.turfM2),
+    cutOutM2: sumOf((zone) => zone.cutOutM2),
+    ownedByOtherM2: sumOf((zone) => zone.ownedByOtherM2),
+    grossM2: sumOf((zone) => zone.grossM2),
+    sigmaM2: stated ? Math.sqrt(sumOf((zone) => (zone.sigmaM2 ?? 0) ** 2)) : null,
   };
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+function nearest(value: number, step: number): number {
+  return Math.round(value / step) * step;
 }

@@ -45,6 +45,11 @@ test('what is shown adds up across each zone and down each column, in either uni
         }
         const down = zones.reduce((sum, row) => sum + shown(row.treatedM2, units), 0);
         expect(down).toBeCloseTo(shown(all.treatedM2, units), 6);
+        const exact = (areaOf: (row: ResolvedZone) => number): number =>
+          resolved.zones.reduce((sum, row) => sum + areaOf(row), 0);
+        const half = areaStepM2(units) * 0.500001;
+        expect(Math.abs(all.treatedM2 - exact((row) => row.treatedAreaM2))).toBeLessThan(half);
+        expect(Math.abs(all.grossM2 - exact((row) => row.grossAreaM2))).toBeLessThan(half);
         zones.forEach((row, i) => {
           const exact = (resolved.zones[i] as ResolvedZone).treatedAreaM2;
           expect(Math.abs(row.treatedM2 - exact)).toBeLessThan(areaStepM2(units) * 1.000001);
