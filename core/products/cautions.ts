@@ -79,7 +79,8 @@ const RULES: readonly CautionRule[] = [
     moment: 'mix',
     text: 'So little water makes a strong mix that can burn the grass. Walking slower puts down more.',
     source: 'Colorado State University, CEPEP fact sheet 204',
-    applies: (_product, applicator) => applicator.carrierLPerM2 < LOW_CARRIER_L_PER_M2,
+    // No carrier at all is a plan without a sprayer, not a strong mix.
+    applies: (_product, { carrierLPerM2 }) => carrierLPerM2 > 0 && carrierLPerM2 < LOW_CARRIER_L_PER_M2,
   },
   {
     id: 'wind',

@@ -58,6 +58,7 @@ export function layoutSheet(input: SheetInput): Result<SheetPage[]> {
     applicator,
     units,
     figures: sheetFigures(plan, units),
+    isPoured: plan.productTotalL + plan.carrierTotalL > 0,
     paper: input.paper,
     scale: input.scale,
     pictureOpacity: input.pictureOpacity ?? 0,
@@ -69,7 +70,7 @@ export function layoutSheet(input: SheetInput): Result<SheetPage[]> {
     ...sectionPages(context),
     ...schedulePages(context),
     // A plan made without a product has nothing to mix.
-    ...(plan.productTotalL + plan.carrierTotalL > 0 ? mixPages(context) : []),
+    ...(context.isPoured ? mixPages(context) : []),
     ...notesPages(context, cautionsFor(product, applicator, yard)),
   ];
   return ok(drafts.map((draft, i) => finishPage(context, draft, i + 1, drafts.length, input.madeOn)));

@@ -24,6 +24,16 @@ export interface Ledger {
   readonly sum: LedgerRow | null;
 }
 
+/** The table without the columns at these places, counted from 0. */
+export function withoutColumns(ledger: Ledger, places: readonly number[]): Ledger {
+  const keep = <T>(cells: readonly T[]): T[] => cells.filter((_, i) => !places.includes(i));
+  return {
+    columns: keep(ledger.columns),
+    rows: ledger.rows.map(keep),
+    sum: ledger.sum === null ? null : keep(ledger.sum),
+  };
+}
+
 export const LEDGER_ROW_MM = 5.4;
 export const LEDGER_HEAD_MM = 5.6;
 

@@ -2,7 +2,7 @@ import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
 import { areaFigure, formatAreaBoth, formatTime, volumeFigure } from '../units/index.ts';
 import { drawMap } from './drawMap.ts';
-import { drawLedger, type Ledger, ledgerHeightMm } from './ledger.ts';
+import { drawLedger, type Ledger, ledgerHeightMm, withoutColumns } from './ledger.ts';
 import { drawLegend } from './legend.ts';
 import { drawMapFoot, MAP_FOOT_MM } from './mapFoot.ts';
 import { findGroundBounds, type GroundBounds, viewOf } from './mapView.ts';
@@ -90,10 +90,10 @@ function shareBody(layout: Layout, bounds: GroundBounds, scale: number, tableMm:
   };
 }
 
-function loadsAtAGlance({ figures, units, applicator, plan }: SheetContext): Ledger {
+function loadsAtAGlance({ figures, units, applicator, plan, isPoured }: SheetContext): Ledger {
   const hoseEnd = applicator.kind === 'hose-end';
   const figuresOf = new Map(plan.ground.sectionFigures.map((entry) => [entry.sectionId, entry]));
-  return {
+  const ledger: Ledger = {
     columns: [
       { title: 'load', share: 0.5, align: 'right' },
       { title: 'section', share: 0.7, align: 'left' },
@@ -128,6 +128,7 @@ function loadsAtAGlance({ figures, units, applicator, plan }: SheetContext): Led
       formatTime(plan.ground.timeS),
     ],
   };
+  return isPoured ? ledger : withoutColumns(ledger, [4, 5]);
 }
 
 /** A loose yard has no north of its own: its arrow shows the drawing's. */

@@ -1,6 +1,6 @@
 import type { Pass } from '../passes/index.ts';
 import { formatTime, lengthFigure, volumeFigure, volumeUnitFor } from '../units/index.ts';
-import type { Ledger, LedgerRow } from './ledger.ts';
+import { type Ledger, type LedgerRow, withoutColumns } from './ledger.ts';
 import type { SheetContext } from './sheetContext.ts';
 import type { LoadFigures } from './sheetFigures.ts';
 
@@ -23,7 +23,7 @@ export function passTables(
   const { units } = context;
   const tables: Ledger[] = [];
   for (let start = 0; start < rows.length; start += perGroup) {
-    tables.push({
+    const table: Ledger = {
       columns: [
         { title: 'pass', share: 1.2, align: 'left' },
         { title: units === 'us' ? 'ft' : 'm', share: 1.05, align: 'right' },
@@ -32,7 +32,8 @@ export function passTables(
       ],
       rows: rows.slice(start, start + perGroup),
       sum: null,
-    });
+    };
+    tables.push(context.isPoured ? table : withoutColumns(table, [3]));
   }
   return tables;
 }

@@ -9,12 +9,13 @@ import {
   formatVolume,
 } from '../units/index.ts';
 import { type FlagTape, findFlagTapes } from './flagTape.ts';
-import type { Ledger, LedgerRow } from './ledger.ts';
+import { type Ledger, type LedgerRow, withoutColumns } from './ledger.ts';
 import type { SheetContext } from './sheetContext.ts';
 import { type LoadFigures, otherUnits } from './sheetFigures.ts';
 
 /** The one line of figures at the head of a section's page. */
-export function figuresLedger({ units, applicator, figures, plan }: SheetContext, load: LoadFigures): Ledger {
+export function figuresLedger(context: SheetContext, load: LoadFigures): Ledger {
+  const { units, applicator, figures, plan, isPoured } = context;
   const own = plan.ground.sectionFigures.find((entry) => entry.sectionId === load.section.id);
   const hoseEnd = applicator.kind === 'hose-end';
   const row: LedgerRow = [
@@ -28,7 +29,7 @@ export function figuresLedger({ units, applicator, figures, plan }: SheetContext
     own === undefined ? '' : formatLength(own.onLengthM, units),
     own === undefined ? '' : formatTime(own.timeS),
   ];
-  return {
+  const ledger: Ledger = {
     columns: [
       { title: 'load', share: 0.6, align: 'left' },
       { title: 'treats', share: 1.9, align: 'right' },
@@ -43,6 +44,7 @@ export function figuresLedger({ units, applicator, figures, plan }: SheetContext
     rows: [row],
     sum: null,
   };
+  return isPoured ? ledger : withoutColumns(ledger, hoseEnd ? [2, 3, 4] : [2, 3]);
 }
 
 /** Each cut line of the section: its neighbour, its length, and the tape distance of both ends. */

@@ -12,6 +12,8 @@ export interface SheetContext {
   readonly product: Product;
   readonly applicator: Applicator;
   readonly figures: SheetFigures;
+  /** false = a plan that is only walked: the columns of product and carrier would hold nothing but zeros. */
+  readonly isPoured: boolean;
   readonly units: UnitSystem;
   readonly paper: Paper;
   readonly scale: 'auto' | number;

@@ -14,6 +14,7 @@ export function contextOf(ground: HandMadeGround): SheetContext {
     product: yard.products[0] as Product,
     applicator: yard.applicators[0] as Applicator,
     figures: sheetFigures(plan, units),
+    isPoured: true,
     units,
     paper: 'a4',
     scale: 'auto',

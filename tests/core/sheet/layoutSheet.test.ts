@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { boxesOverlap, boxInside, growBox, textBox } from '../../../core/sheet/drawing.ts';
+import type { JobPlan } from '../../../core/plan/index.ts';
 import { layoutSheet } from '../../../core/sheet/index.ts';
 import type { Job } from '../../../core/yard.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
@@ -55,6 +56,21 @@ test('every page carries yard, job, both dates and its scale', () => {
       expect(words).toContain(word);
     expect(words.some((word) => /^1 in = \d+ ft \(1:\d+\)$/.test(word))).toBe(true);
   }
+});
+
+test('a plan that is only walked has no column of product or carrier, and no page of mixes', () => {
+  const { yard, plan } = handMadePlan(NINE_SECTIONS);
+  const mixes = plan.mixes.map((mix) => ({ ...mix, productL: 0, carrierL: 0, dialRatio: null }));
+  const walked = { ...plan, mixes, productTotalL: 0, carrierTotalL: 0 };
+  const input = { yard, job: yard.jobs[0] as Job, paper: 'a4', scale: 'auto', madeOn: '2026-11-25' } as const;
+  const wordsOf = (of: JobPlan): string[] => {
+    const sheet = layoutSheet({ ...input, plan: of });
+    return sheet.ok ? sheet.value.flatMap((page) => textsOf(page.marks)) : [];
+  };
+  const poured =
+    /^(product|carrier|water|left), (fl oz|gal|tsp|mL|L)$|^(product|carrier|in the bottle|through the hose|dial)$/;
+  expect(wordsOf(plan).some((words) => poured.test(words))).toBe(true);
+  expect(wordsOf(walked).filter((words) => poured.test(words))).toEqual([]);
 });
 
 test('the same plan gives the same pages', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { boxesOverlap, textBox } from '../../../core/sheet/drawing.ts';
-import { drawLedger, type Ledger, ledgerHeightMm } from '../../../core/sheet/ledger.ts';
+import { drawLedger, type Ledger, ledgerHeightMm, withoutColumns } from '../../../core/sheet/ledger.ts';
 import { textMarksOf, textsOf } from '../../support/sheetPages.ts';
 
 const LEDGER: Ledger = {
@@ -44,4 +44,15 @@ test('a ledger is no taller than it says', () => {
     mark.kind === 'path' ? mark.subpaths.flatMap((subpath) => subpath.points.map((point) => point.yMm)) : [],
   );
   expect(Math.max(...ys)).toBeLessThanOrEqual(ledgerHeightMm(LEDGER));
+});
+
+test('a table without some of its columns keeps the others in order, in its sum too', () => {
+  const ledger: Ledger = {
+    columns: ['load', 'product', 'time'].map((title) => ({ title, share: 1, align: 'left' })),
+    rows: [['1', '3 fl oz', '1:00']],
+    sum: ['all', '3 fl oz', '1:00'],
+  };
+  const left = withoutColumns(ledger, [1]);
+  expect(left.columns.map(({ title }) => title)).toEqual(['load', 'time']);
+  expect([left.rows, left.sum]).toEqual([[['1', '1:00']], ['all', '1:00']]);
 });
