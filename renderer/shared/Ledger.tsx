@@ -36,7 +36,6 @@ export function Ledger({ caption, columns, rows, sum }: LedgerProps) {
       </thead>
       <tbody>
         {rows.map((row) => (
-          // biome-ignore lint/a11y/useKeyWithClickEvents: the button in the first cell is the keyboard's way
           <tr key={row.key} className={row.selected ? 'selected' : undefined} onClick={row.onSelect}>
             {row.cells.map((cell, i) => (
               <td key={columns[i]?.head} className={`align-${columns[i]?.align}`}>
