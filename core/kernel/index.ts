@@ -8,8 +8,10 @@ export { checkRing } from './checkRing.ts';
 export { GRID_M, snapRing } from './clipper.ts';
 export { coveredTwice } from './coveredTwice.ts';
 export { findCrossing } from './crossing.ts';
+export { distanceM, distanceToEdgeM, lineLengthM, nearestOnEdge } from './distance.ts';
 export { clipHalfPlane } from './halfPlane.ts';
 export { interiorPoint, regionContains } from './inside.ts';
+export { isReflex } from './reflex.ts';
 export { RegionIndex } from './RegionIndex.ts';
 export {
   orientRegion,

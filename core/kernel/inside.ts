@@ -1,4 +1,5 @@
 import type { Region, Ring, YardPoint } from '../spaces.ts';
+import { distanceToEdgeM } from './distance.ts';
 import { ringBounds } from './measure.ts';
 import { placeInRing } from './nestRings.ts';
 
@@ -93,16 +94,8 @@ function signedDepthM(region: Region, rings: readonly Ring[], point: YardPoint):
   let nearest = Infinity;
   for (const ring of rings) {
     for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-      nearest = Math.min(nearest, distanceM(point, ring[j] as YardPoint, ring[i] as YardPoint));
+      nearest = Math.min(nearest, distanceToEdgeM(ring[j] as YardPoint, ring[i] as YardPoint, point));
     }
   }
   return regionContains(region, point) ? nearest : -nearest;
-}
-
-function distanceM(point: YardPoint, a: YardPoint, b: YardPoint): number {
-  const [dx, dy] = [b.xM - a.xM, b.yM - a.yM];
-  const length2 = dx * dx + dy * dy;
-  const share = length2 === 0 ? 0 : ((point.xM - a.xM) * dx + (point.yM - a.yM) * dy) / length2;
-  const t = Math.min(1, Math.max(0, share));
-  return Math.hypot(point.xM - a.xM - t * dx, point.yM - a.yM - t * dy);
 }

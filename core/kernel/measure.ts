@@ -1,4 +1,5 @@
 import type { Region, Ring } from '../spaces.ts';
+import { distanceM } from './distance.ts';
 
 export interface RingBounds {
   readonly minXM: number;
@@ -43,7 +44,7 @@ export function regionsAreaM2(regions: readonly Region[]): number {
 export function ringPerimeterM(ring: Ring): number {
   return ring.reduce((lengthM, point, i) => {
     const next = ring[(i + 1) % ring.length] ?? point;
-    return lengthM + Math.hypot(next.xM - point.xM, next.yM - point.yM);
+    return lengthM + distanceM(point, next);
   }, 0);
 }
 

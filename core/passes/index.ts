@@ -9,6 +9,5 @@
 export { bearingDegOf, laneHeadings, laneRadOf } from './headings.ts';
 export { measureCoverage } from './measureCoverage.ts';
 export type { Coverage, Pass } from './pass.ts';
-export { lineLengthM } from './lineLength.ts';
 export { type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
 export { makeWalkable, type Walkable } from './walkInside.ts';

@@ -1,3 +1,4 @@
+import { distanceM } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 
 /** An edge this near to square to the lanes is one they may end on: sine of 1 degree. */
@@ -69,6 +70,6 @@ function spoils(before: YardPoint, after: YardPoint, isBeforeOpen: boolean, isAf
 }
 
 function unit(a: YardPoint, b: YardPoint): YardPoint {
-  const lengthM = Math.hypot(b.xM - a.xM, b.yM - a.yM) || 1;
+  const lengthM = distanceM(a, b) || 1;
   return { xM: (b.xM - a.xM) / lengthM, yM: (b.yM - a.yM) / lengthM };
 }

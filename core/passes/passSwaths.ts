@@ -1,4 +1,4 @@
-import { bufferLine } from '../kernel/index.ts';
+import { bufferLine, distanceM } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 
 /** A turn sharper than this is a pivot: the swath starts anew, and what lies inside the turn is treated twice. */
@@ -14,7 +14,7 @@ const SAME_M = 1e-9;
  * with square ends, and the wedge swept on the outside of each pivot.
  */
 export function passSwaths(line: readonly YardPoint[], swathM: number): Region[] {
-  const points = line.filter((point, i) => i === 0 || apartM(point, line[i - 1] as YardPoint) > SAME_M);
+  const points = line.filter((point, i) => i === 0 || distanceM(point, line[i - 1] as YardPoint) > SAME_M);
   const first = points[0];
   if (first === undefined || points.length < 2) return [];
   const swaths: Region[] = [];
@@ -35,15 +35,11 @@ export function passSwaths(line: readonly YardPoint[], swathM: number): Region[]
   });
   swaths.push(...bufferLine(strip, swathM / 2, 'flat'));
   const last = points.at(-1) as YardPoint;
-  if (points.length > 3 && apartM(first, last) <= SAME_M) {
+  if (points.length > 3 && distanceM(first, last) <= SAME_M) {
     const before = points.at(-2) as YardPoint;
     swaths.push(...wedge(before, last, turnRad(before, last, points[1] as YardPoint), swathM));
   }
   return swaths;
-}
-
-function apartM(a: YardPoint, b: YardPoint): number {
-  return Math.hypot(a.xM - b.xM, a.yM - b.yM);
 }
 
 /** Positive to the left, in (-pi, pi]. */

@@ -1,7 +1,14 @@
-import { bufferLine, offsetRegions, regionAreaM2, ringPerimeterM, subtractRegions } from '../kernel/index.ts';
+import {
+  bufferLine,
+  distanceToEdgeM,
+  lineLengthM,
+  offsetRegions,
+  regionAreaM2,
+  ringPerimeterM,
+  subtractRegions,
+} from '../kernel/index.ts';
 import type { Region, Ring, YardPoint } from '../spaces.ts';
 import type { OpenEdges } from './openEdges.ts';
-import { lineLengthM } from './lineLength.ts';
 import type { Walk } from './leg.ts';
 
 /** Perimeter passes, and the ground they leave for lanes. */
@@ -74,7 +81,7 @@ type EdgeEnds = readonly [YardPoint, YardPoint];
 function linesOffEdges(ring: Ring, edges: readonly EdgeEnds[]): Walk[] {
   const isOn = ring.map((a, i) => {
     const b = ring[(i + 1) % ring.length] as YardPoint;
-    return edges.some((edge) => offEdgeM(a, edge) < ON_EDGE_M && offEdgeM(b, edge) < ON_EDGE_M);
+    return edges.some((edge) => [a, b].every((end) => distanceToEdgeM(...edge, end) < ON_EDGE_M));
   });
   const start = isOn.indexOf(true);
   if (start < 0) return [{ kind: 'perimeter', line: ring, isRing: true }];
@@ -91,12 +98,4 @@ function linesOffEdges(ring: Ring, edges: readonly EdgeEnds[]): Walk[] {
     line.push(ring[(i + 1) % ring.length] as YardPoint);
   }
   return lines;
-}
-
-function offEdgeM(p: YardPoint, [a, b]: EdgeEnds): number {
-  const x = b.xM - a.xM;
-  const y = b.yM - a.yM;
-  const part = ((p.xM - a.xM) * x + (p.yM - a.yM) * y) / (x * x + y * y || 1);
-  const along = Math.max(0, Math.min(1, part));
-  return Math.hypot(p.xM - a.xM - x * along, p.yM - a.yM - y * along);
 }

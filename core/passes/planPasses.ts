@@ -1,8 +1,7 @@
-import { offsetRegions } from '../kernel/index.ts';
+import { lineLengthM, offsetRegions } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import { bearingDegOf, laneHeadings, laneRadOf } from './headings.ts';
 import { type Lane, lanesAcross } from './lanes.ts';
-import { lineLengthM } from './lineLength.ts';
 import { narrowLanes } from './narrowLanes.ts';
 import { findOpenEdges } from './openEdges.ts';
 import type { Walk } from './leg.ts';

@@ -1,3 +1,4 @@
+import { distanceM, distanceToEdgeM, nearestOnEdge } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 
 /** Ways that differ by less are the same. */
@@ -5,7 +6,7 @@ const SAME_M = 1e-9;
 
 /** Straight distance; 0 where there is no point to come from or go to. */
 export function apartM(a: YardPoint | null | undefined, b: YardPoint | null | undefined): number {
-  return a == null || b == null ? 0 : Math.hypot(a.xM - b.xM, a.yM - b.yM);
+  return a == null || b == null ? 0 : distanceM(a, b);
 }
 
 /** Of a ring's corners and the feet of both points on its edges, the one with the shortest way between them. */
@@ -14,7 +15,9 @@ export function bestOnRing(ring: readonly YardPoint[], from: YardPoint, to: Yard
   let bestM = Infinity;
   ring.forEach((a, i) => {
     const b = ring[(i + 1) % ring.length] as YardPoint;
-    for (const at of from === to ? [a, footOn(a, b, from)] : [a, footOn(a, b, from), footOn(a, b, to)]) {
+    for (const at of from === to
+      ? [a, nearestOnEdge(a, b, from)]
+      : [a, nearestOnEdge(a, b, from), nearestOnEdge(a, b, to)]) {
       const wayM = apartM(from, at) + apartM(at, to);
       if (wayM >= bestM - SAME_M) continue;
       bestM = wayM;
@@ -24,21 +27,12 @@ export function bestOnRing(ring: readonly YardPoint[], from: YardPoint, to: Yard
   return best;
 }
 
-function footOn(a: YardPoint, b: YardPoint, p: YardPoint): YardPoint {
-  const x = b.xM - a.xM;
-  const y = b.yM - a.yM;
-  const part = ((p.xM - a.xM) * x + (p.yM - a.yM) * y) / (x * x + y * y || 1);
-  if (part <= 0) return a;
-  if (part >= 1) return b;
-  return { xM: a.xM + x * part, yM: a.yM + y * part };
-}
-
 /** A ring walked from a point on it round and back to that point. */
 export function ringFrom(ring: readonly YardPoint[], enter: YardPoint): YardPoint[] {
   let place = 0;
   let nearM = Infinity;
   ring.forEach((a, i) => {
-    const offM = apartM(enter, footOn(a, ring[(i + 1) % ring.length] as YardPoint, enter));
+    const offM = distanceToEdgeM(a, ring[(i + 1) % ring.length] as YardPoint, enter);
     if (offM >= nearM) return;
     nearM = offM;
     place = i;

@@ -1,5 +1,5 @@
+import { distanceM } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
-import { apartM } from './ringEntry.ts';
 
 /**
  * Length of the shortest way from one point to another that does not see it, bending at some of the corners given.
@@ -19,7 +19,14 @@ export function shortestWayM(
   isFreeBetween: (i: number, j: number) => boolean,
 ): number | undefined {
   const hops = bends.map((at): Hop => {
-    return { at, aheadM: apartM(at, to), soFarM: apartM(from, at), via: START, isSure: false, isDone: false };
+    return {
+      at,
+      aheadM: distanceM(at, to),
+      soFarM: distanceM(from, at),
+      via: START,
+      isSure: false,
+      isDone: false,
+    };
   });
   const sees = (via: number, i: number): boolean =>
     via === START ? isFree(from, bends[i] as YardPoint) : isFreeBetween(via, i);
@@ -37,7 +44,7 @@ export function shortestWayM(
     // A bend that sees the end settles the best way through it: the bound was the truth.
     if (isFree(hop.at, to)) foundM = Math.min(foundM, hop.soFarM + hop.aheadM);
     for (const other of hops) {
-      const throughM = hop.soFarM + apartM(hop.at, other.at);
+      const throughM = hop.soFarM + distanceM(hop.at, other.at);
       if (other.isDone || throughM >= other.soFarM) continue;
       other.soFarM = throughM;
       other.via = here;
@@ -80,9 +87,9 @@ function shortestSure(
 ): number {
   const { at } = hops[i] as Hop;
   let bestM = Infinity;
-  const startM = apartM(from, at);
+  const startM = distanceM(from, at);
   hops.forEach((hop, via) => {
-    const throughM = hop.soFarM + apartM(hop.at, at);
+    const throughM = hop.soFarM + distanceM(hop.at, at);
     if (hop.isDone && throughM < bestM && sees(via, i)) bestM = throughM;
   });
   return startM < bestM && sees(START, i) ? startM : bestM;

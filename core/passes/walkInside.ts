@@ -1,7 +1,6 @@
-import { regionContains } from '../kernel/index.ts';
+import { distanceM, distanceToEdgeM, isReflex, regionContains } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import { type Edge, edgeGrid } from './edgeGrid.ts';
-import { apartM } from './ringEntry.ts';
 import { shortestWayM } from './shortestWay.ts';
 
 /** Ground that may be walked on, prepared once for many questions. */
@@ -39,7 +38,7 @@ export function makeWalkable(regions: readonly Region[]): Walkable {
     return middlesBetweenTouches(a, b, near).every(
       (middle) =>
         regions.some((region) => regionContains(region, middle)) ||
-        grid(middle, middle).some((edge) => offEdgeM(middle, edge) <= TOUCH_M),
+        grid(middle, middle).some((edge) => distanceToEdgeM(edge.a, edge.b, middle) <= TOUCH_M),
     );
   };
   const isFreeBetween = (i: number, j: number): boolean => {
@@ -52,18 +51,11 @@ export function makeWalkable(regions: readonly Region[]): Walkable {
     return free;
   };
   const wayM = (from: YardPoint, to: YardPoint): number => {
-    const straightM = apartM(from, to);
+    const straightM = distanceM(from, to);
     if (straightM < TOUCH_M || bends.length > MOST_BENDS || isFree(from, to)) return straightM;
     return shortestWayM(from, to, bends, isFree, isFreeBetween) ?? straightM;
   };
   return { wayM };
-}
-
-function isReflex(ring: readonly YardPoint[], place: number): boolean {
-  const before = ring.at(place - 1) as YardPoint;
-  const here = ring[place] as YardPoint;
-  const after = ring[(place + 1) % ring.length] as YardPoint;
-  return (here.xM - before.xM) * (after.yM - here.yM) < (here.yM - before.yM) * (after.xM - here.xM);
 }
 
 /** Whether an edge gets in the way: each line has the other's ends clearly on both sides. */
@@ -73,7 +65,7 @@ function crosses(p: YardPoint, q: YardPoint, { a, b }: Edge): boolean {
 
 /** Of the stretches between the corners a line touches, the middles; none when it touches no corner. */
 function middlesBetweenTouches(p: YardPoint, q: YardPoint, near: readonly Edge[]): YardPoint[] {
-  const lengthM = apartM(p, q);
+  const lengthM = distanceM(p, q);
   const x = (q.xM - p.xM) / lengthM;
   const y = (q.yM - p.yM) / lengthM;
   const touches: number[] = [];
@@ -92,16 +84,8 @@ function middlesBetweenTouches(p: YardPoint, q: YardPoint, near: readonly Edge[]
   });
 }
 
-function offEdgeM(p: YardPoint, { a, b }: Edge): number {
-  const x = b.xM - a.xM;
-  const y = b.yM - a.yM;
-  const part = ((p.xM - a.xM) * x + (p.yM - a.yM) * y) / (x * x + y * y || 1);
-  const along = Math.max(0, Math.min(1, part));
-  return Math.hypot(p.xM - a.xM - x * along, p.yM - a.yM - y * along);
-}
-
 function parts(p: YardPoint, q: YardPoint, a: YardPoint, b: YardPoint): boolean {
-  const lengthM = apartM(p, q);
+  const lengthM = distanceM(p, q);
   if (lengthM === 0) return false;
   const x = (q.xM - p.xM) / lengthM;
   const y = (q.yM - p.yM) / lengthM;

@@ -1,3 +1,4 @@
+import { distanceM } from '../kernel/index.ts';
 import { makeWalkable, type Pass, planPasses, type Walkable } from '../passes/index.ts';
 import type { Section } from '../sections/index.ts';
 import type { YardPoint } from '../spaces.ts';
@@ -51,5 +52,5 @@ export function walkSections(
 }
 
 function wayM(from: YardPoint, to: YardPoint, walkable: Walkable | undefined): number {
-  return walkable === undefined ? Math.hypot(to.xM - from.xM, to.yM - from.yM) : walkable.wayM(from, to);
+  return walkable === undefined ? distanceM(from, to) : walkable.wayM(from, to);
 }

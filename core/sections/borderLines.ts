@@ -1,3 +1,4 @@
+import { distanceM } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { CutLine, Section } from './section.ts';
 
@@ -21,7 +22,7 @@ export function borderLines(
   sections: readonly Section[],
 ): CutLine[] {
   return cuts.flatMap(([from, to]) => {
-    const lengthM = Math.hypot(to.xM - from.xM, to.yM - from.yM);
+    const lengthM = distanceM(from, to);
     if (lengthM < SHORTEST_M) return [];
     const x = (to.xM - from.xM) / lengthM;
     const y = (to.yM - from.yM) / lengthM;

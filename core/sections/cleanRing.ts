@@ -1,3 +1,4 @@
+import { distanceM } from '../kernel/index.ts';
 import type { Ring, YardPoint } from '../spaces.ts';
 
 /** Corners nearer than this are one. */
@@ -33,7 +34,7 @@ function dropsLast(kept: YardPoint[]): boolean {
 }
 
 function isSame(a: YardPoint, b: YardPoint): boolean {
-  return Math.hypot(a.xM - b.xM, a.yM - b.yM) <= SAME_POINT_M;
+  return distanceM(a, b) <= SAME_POINT_M;
 }
 
 function isSpike(a: YardPoint | undefined, b: YardPoint | undefined, c: YardPoint | undefined): boolean {

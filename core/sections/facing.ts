@@ -1,4 +1,5 @@
-import type { Region, Ring, YardPoint } from '../spaces.ts';
+import { isReflex } from '../kernel/index.ts';
+import type { Region, YardPoint } from '../spaces.ts';
 
 /** A corner seen from a cut direction: `uM` along the normal of the cut, `vM` along the cut itself. */
 export interface Corner {
@@ -70,13 +71,6 @@ export function faceAlong({ region, rings }: Unturned, normal: Direction): Facin
   const sorted = Float64Array.from(corners, (corner) => corner.uM).sort();
   const levelsM = Array.from(sorted).filter((levelM, i) => i === 0 || levelM !== sorted[i - 1]);
   return { normal, region, corners, levelsM };
-}
-
-function isReflex(ring: Ring, place: number): boolean {
-  const before = ring.at(place - 1) as YardPoint;
-  const here = ring[place] as YardPoint;
-  const after = ring[(place + 1) % ring.length] as YardPoint;
-  return (here.xM - before.xM) * (after.yM - here.yM) < (here.yM - before.yM) * (after.xM - here.xM);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { distanceM } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 
 /** Rounds of improvement; more changes little once neighbours follow each other. */
@@ -32,7 +33,7 @@ function southWest(place: YardPoint): number {
 }
 
 function apartM(a: YardPoint | undefined, b: YardPoint | undefined): number {
-  return a === undefined || b === undefined ? 0 : Math.hypot(a.xM - b.xM, a.yM - b.yM);
+  return a === undefined || b === undefined ? 0 : distanceM(a, b);
 }
 
 /** Turns round every stretch that is shorter the other way; true when any was. */

@@ -1,4 +1,4 @@
-import { interiorPoint, regionAreaM2 } from '../kernel/index.ts';
+import { distanceM, interiorPoint, regionAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import type { Region } from '../spaces.ts';
@@ -121,7 +121,7 @@ function laneRadOf(region: Region, headingDeg: number | null): number {
   let rad = 0;
   region.outer.forEach((from, i) => {
     const to = region.outer[(i + 1) % region.outer.length] ?? from;
-    const lengthM = Math.hypot(to.xM - from.xM, to.yM - from.yM);
+    const lengthM = distanceM(from, to);
     if (lengthM <= longestM) return;
     longestM = lengthM;
     rad = Math.atan2(to.yM - from.yM, to.xM - from.xM);

@@ -1,4 +1,11 @@
-import { regionContains, ringBounds, subtractRegions, unionRegions } from '../../core/kernel/index.ts';
+import {
+  distanceM,
+  nearestOnEdge,
+  regionContains,
+  ringBounds,
+  subtractRegions,
+  unionRegions,
+} from '../../core/kernel/index.ts';
 import { makeWalkable } from '../../core/passes/index.ts';
 import type { GroundPlan } from '../../core/plan/index.ts';
 import { ok, type Result, trouble } from '../../core/result.ts';
@@ -77,12 +84,8 @@ function nearestOn(ring: Ring, at: YardPoint): YardPoint {
   let nearest = at;
   let nearestM = Number.POSITIVE_INFINITY;
   for (const [place, a] of ring.entries()) {
-    const b = ring[(place + 1) % ring.length] ?? a;
-    const [dx, dy] = [b.xM - a.xM, b.yM - a.yM];
-    const along = ((at.xM - a.xM) * dx + (at.yM - a.yM) * dy) / (dx * dx + dy * dy);
-    const share = Math.max(0, Math.min(1, along));
-    const foot = { xM: a.xM + share * dx, yM: a.yM + share * dy };
-    const awayM = Math.hypot(foot.xM - at.xM, foot.yM - at.yM);
+    const foot = nearestOnEdge(a, ring[(place + 1) % ring.length] ?? a, at);
+    const awayM = distanceM(foot, at);
     if (awayM < nearestM) [nearest, nearestM] = [foot, awayM];
   }
   return nearest;
@@ -93,7 +96,7 @@ function looksAlong(line: readonly YardPoint[], everyM: number): readonly YardPo
   return line.flatMap((a, place) => {
     const b = line[place + 1];
     if (b === undefined) return [a];
-    const steps = Math.max(1, Math.ceil(Math.hypot(b.xM - a.xM, b.yM - a.yM) / everyM));
+    const steps = Math.max(1, Math.ceil(distanceM(a, b) / everyM));
     return Array.from({ length: steps }, (_, step) => ({
       xM: a.xM + ((b.xM - a.xM) * step) / steps,
       yM: a.yM + ((b.yM - a.yM) * step) / steps,

@@ -1,3 +1,4 @@
+import { distanceM } from '../../../core/kernel/index.ts';
 import type { GroundPlan } from '../../../core/plan/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { Yard } from '../../../core/yard.ts';
@@ -32,10 +33,7 @@ export function planToGeoJson(
     feature({ role: 'section', id, zone: zoneName, areaM2 }, polygon(origin, [region])),
   );
   const cutLines = plan.cutLines.map(({ from, to, between }) =>
-    feature(
-      { role: 'cut-line', between, lengthM: Math.hypot(to.xM - from.xM, to.yM - from.yM) },
-      line(origin, [from, to]),
-    ),
+    feature({ role: 'cut-line', between, lengthM: distanceM(from, to) }, line(origin, [from, to])),
   );
   const passes = plan.passes.map(({ sectionId, order, kind, lengthM, line: points }) =>
     feature({ role: 'pass', section: sectionId, order, kind, lengthM }, line(origin, points)),

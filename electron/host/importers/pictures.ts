@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { lonLatToYard, makeProjector } from '../../../core/frame/index.ts';
+import { distanceM } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
-import type { LonLat, YardPoint } from '../../../core/spaces.ts';
+import type { LonLat } from '../../../core/spaces.ts';
 import type { NewImage } from '../../../core/yardFile/index.ts';
 import type { Picture, PictureCorners } from '../../../core/yard.ts';
 import type { FileKind } from './fileKind.ts';
@@ -86,10 +87,9 @@ export function cornersInYard(
   const reach = checkReach(fileName, corners);
   if (!reach.ok) return reach;
   const [northWest, northEast, , southWest] = corners;
-  const across = (from: YardPoint, to: YardPoint): number => Math.hypot(to.xM - from.xM, to.yM - from.yM);
   const pixelM = Math.max(
-    across(northWest, northEast) / picture.widthPx,
-    across(northWest, southWest) / picture.heightPx,
+    distanceM(northWest, northEast) / picture.widthPx,
+    distanceM(northWest, southWest) / picture.heightPx,
   );
   return ok({ corners, pixelM });
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { offsetRegions, regionsAreaM2 } from '../../../core/kernel/index.ts';
-import { lineLengthM, measureCoverage } from '../../../core/passes/index.ts';
+import { lineLengthM, offsetRegions, regionsAreaM2 } from '../../../core/kernel/index.ts';
+import { measureCoverage } from '../../../core/passes/index.ts';
 import { lanesAcross } from '../../../core/passes/lanes.ts';
 import { findOpenEdges, type OpenEdges } from '../../../core/passes/openEdges.ts';
 import { fullPerimeters, partPerimeters } from '../../../core/passes/perimeters.ts';

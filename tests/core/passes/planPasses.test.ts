@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { regionAreaM2, regionContains } from '../../../core/kernel/index.ts';
-import {
-  lineLengthM,
-  measureCoverage,
-  type Pass,
-  type PassRequest,
-  planPasses,
-} from '../../../core/passes/index.ts';
+import { lineLengthM, regionAreaM2, regionContains } from '../../../core/kernel/index.ts';
+import { measureCoverage, type Pass, type PassRequest, planPasses } from '../../../core/passes/index.ts';
 import type { Region, YardPoint } from '../../../core/spaces.ts';
 import { lShape, moved, points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
