@@ -58,8 +58,3 @@ export function bearingDegOf(laneRad: number): number {
   const deg = (90 - (laneRad * 180) / Math.PI) % 180;
   return deg < 0 ? deg + 180 : deg;
 }
-
-/** Lane direction counter-clockwise from east, of a compass bearing. */
-export function laneRadOf(bearingDeg: number): number {
-  return ((90 - bearingDeg) * Math.PI) / 180;
-}

@@ -6,7 +6,7 @@
  * left, at the heading along an edge that walks least; a local search over the order. Out of scope: the hose, and
  * ground so narrow that most of a swath would fall beside it.
  */
-export { bearingDegOf, laneHeadings, laneRadOf } from './headings.ts';
+export { bearingDegOf, laneHeadings } from './headings.ts';
 export { measureCoverage } from './measureCoverage.ts';
 export type { Coverage, Pass } from './pass.ts';
 export { type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';

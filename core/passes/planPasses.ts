@@ -1,6 +1,7 @@
+import { radOfBearing } from '../frame/index.ts';
 import { lineLengthM, offsetRegions } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
-import { bearingDegOf, laneHeadings, laneRadOf } from './headings.ts';
+import { bearingDegOf, laneHeadings } from './headings.ts';
 import { type Lane, lanesAcross } from './lanes.ts';
 import { narrowLanes } from './narrowLanes.ts';
 import { findOpenEdges } from './openEdges.ts';
@@ -50,7 +51,7 @@ export function planPasses(
   const { region } = section;
   const reachable = offsetRegions([region], -swathM / 2, 'round');
   const headings =
-    headingDeg === null ? laneHeadings([region], swathM, HEADINGS_TRIED) : [laneRadOf(headingDeg)];
+    headingDeg === null ? laneHeadings([region], swathM, HEADINGS_TRIED) : [radOfBearing(headingDeg)];
   const full = fullPerimeters(region, reachable, swathM);
   const layouts = headings.map((rad): Layout => {
     return { rad, perimeters: full, lanes: lanesAcross(full.inner, rad, swathM) };

@@ -1,3 +1,4 @@
+import { radOfBearing } from '../frame/index.ts';
 import { distanceM, interiorPoint, regionAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
@@ -116,7 +117,7 @@ function shareOf(region: Region, { loadAreaM2, policy }: SectionRequest): Share 
 
 /** Lane direction counter-clockwise from east; without a heading, that of the longest edge. */
 function laneRadOf(region: Region, headingDeg: number | null): number {
-  if (headingDeg !== null) return ((90 - headingDeg) * Math.PI) / 180;
+  if (headingDeg !== null) return radOfBearing(headingDeg);
   let longestM = 0;
   let rad = 0;
   region.outer.forEach((from, i) => {

@@ -1,5 +1,6 @@
 import { test } from 'vitest';
-import { bearingDegOf, expectedLanes, laneHeadings, laneRadOf } from '../../../core/passes/headings.ts';
+import { radOfBearing } from '../../../core/frame/index.ts';
+import { bearingDegOf, expectedLanes, laneHeadings } from '../../../core/passes/headings.ts';
 import { moved, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
@@ -22,5 +23,5 @@ test('bearings are compass bearings', () => {
   expectNear(bearingDegOf(0), 90, 1e-12, '°'); // east
   expectNear(bearingDegOf(Math.PI / 2), 0, 1e-12, '°'); // north
   expectNear(bearingDegOf(Math.PI / 4), 45, 1e-12, '°'); // north-east
-  for (const deg of [0, 17, 90, 133, 179]) expectNear(bearingDegOf(laneRadOf(deg)), deg, 1e-9, '°'); // there and back
+  for (const deg of [0, 17, 90, 133, 179]) expectNear(bearingDegOf(radOfBearing(deg)), deg, 1e-9, '°'); // there and back
 });
