@@ -5,5 +5,6 @@
  */
 export { applyEdit, inverseOf } from './applyEdit.ts';
 export { type Change, type Edit, rowsOf, YARD_PARTS, type YardPart, type YardRows } from './edit.ts';
+export { emptyYard } from './emptyYard.ts';
 export { editFits } from './editFits.ts';
 export { makeEdit, putRow, removeRow } from './makeEdit.ts';

@@ -1,3 +1,4 @@
+import { emptyYard } from '../../core/edits/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
 
 /**
@@ -6,13 +7,5 @@ import type { UnitSystem, Yard } from '../../core/yard.ts';
  * @param groundDate ISO date of the state of the ground, today for a new yard
  */
 export function newYard(name: string, groundDate: string, unitSystem: UnitSystem): Yard {
-  return {
-    details: { id: 'yard', name, groundDate, unitSystem, frame: { kind: 'loose' }, cornerSigmaM: null },
-    pictures: [],
-    outlines: [],
-    marks: [],
-    products: [],
-    applicators: [],
-    jobs: [],
-  };
+  return emptyYard(name, { kind: 'loose' }, unitSystem, groundDate);
 }

@@ -1,4 +1,4 @@
-import { makeEdit, putRow } from '../../../core/edits/index.ts';
+import { emptyYard, makeEdit, putRow } from '../../../core/edits/index.ts';
 import { frameAround } from '../../../core/frame/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { LonLat } from '../../../core/spaces.ts';
@@ -10,7 +10,7 @@ import { featuresToRows } from './featuresToRows.ts';
 import { fileKindOf } from './fileKind.ts';
 import { freeIds } from './freeIds.ts';
 import { readGeoJson } from './geoJson/readGeoJson.ts';
-import { nameFromFile, newYard, todayIso, usualUnits } from './newYard.ts';
+import { nameFromFile, todayIso, usualUnits } from './firstGuesses.ts';
 import { type BroughtPicture, cornersInYard, readPlacedPicture, readPlainPicture } from './pictures.ts';
 
 type Brought =
@@ -84,7 +84,7 @@ function yardFromFeatures(fileName: string, features: BroughtFeatures, today: st
   const { yard: said } = features;
   const origin = said?.origin ?? frameAround(placesIn(features));
   const name = said?.name ?? nameFromFile(fileName);
-  const empty = newYard(
+  const empty = emptyYard(
     name,
     { kind: 'placed', origin },
     said?.unitSystem ?? usualUnits(origin),
@@ -99,7 +99,7 @@ function yardFromPicture(fileName: string, picture: BroughtPicture, today: strin
   const { place } = picture;
   const origin = place === null ? null : frameAround(place.corners);
   const frame = origin === null ? ({ kind: 'loose' } as const) : ({ kind: 'placed', origin } as const);
-  const empty = newYard(nameFromFile(fileName), frame, origin === null ? 'us' : usualUnits(origin), today);
+  const empty = emptyYard(nameFromFile(fileName), frame, origin === null ? 'us' : usualUnits(origin), today);
   const made = addRows(fileName, { kind: 'picture', picture }, origin, empty);
   if (!made.ok) return made;
   const { yard, pixelM, images, notes } = made.value;

@@ -9,7 +9,7 @@ import type { FileKind } from './fileKind.ts';
 import { type DecodedTiff, MOST_TIFF_PIXELS } from './geoTiff/decodeGeoTiff.ts';
 import { readGeoTiff } from './geoTiff/readGeoTiff.ts';
 import type { TiffPlace } from './geoTiff/tiffPlace.ts';
-import { nameFromFile } from './newYard.ts';
+import { nameFromFile } from './firstGuesses.ts';
 import { readPictureSize } from './pictureSize.ts';
 import { checkReach } from './reach.ts';
 

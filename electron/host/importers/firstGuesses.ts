@@ -1,18 +1,5 @@
 import type { LonLat } from '../../../core/spaces.ts';
-import type { UnitSystem, Yard, YardFrame } from '../../../core/yard.ts';
-
-/** A yard with nothing in it. `today` is an ISO date. */
-export function newYard(name: string, frame: YardFrame, unitSystem: UnitSystem, today: string): Yard {
-  return {
-    details: { id: 'yard', name, groundDate: today, unitSystem, frame, cornerSigmaM: null },
-    pictures: [],
-    outlines: [],
-    marks: [],
-    products: [],
-    applicators: [],
-    jobs: [],
-  };
-}
+import type { UnitSystem } from '../../../core/yard.ts';
 
 /** A file's name as a yard's name: no folder, no extension. */
 export function nameFromFile(fileName: string): string {
