@@ -5,7 +5,7 @@ import { findCrossing } from './crossing.ts';
 import { ringBounds, signedAreaM2 } from './measure.ts';
 
 /** Largest coordinate, in metres from the yard's origin, that the kernel grid is made for. */
-const MOST_REACH_M = 10_000;
+export const MOST_REACH_M = 10_000;
 /** An outline smaller than a square centimetre is a slip of the hand. */
 const LEAST_AREA_M2 = 1e-4;
 

@@ -1,8 +1,7 @@
+import { MOST_REACH_M } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 
-/** The kernel grid is made for this; nobody walks a yard ten kilometres across. */
-const MOST_REACH_M = 10_000;
 /** Within this the yard frame is true to a part in ten million and there is nothing to say. */
 const QUIET_REACH_M = 2000;
 
