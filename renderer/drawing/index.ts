@@ -57,7 +57,7 @@ export type {
 export { MARK_WORDS, nextName, OUTLINE_WORDS } from './names.ts';
 export { handlePlace, pickAt } from './pick.ts';
 export { pictureCorners, yardToPicture } from './pictureCorners.ts';
-export { alongBearing, alongLine, bearingDegOf, distanceM, middle } from './plane.ts';
+export { alongBearing, alongLine, bearingDegOf, middle } from './plane.ts';
 export { type Dimension, type Preview, previewOf, type Reshaping } from './previewOf.ts';
 export {
   inverseOfProjective,

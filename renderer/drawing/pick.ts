@@ -1,15 +1,15 @@
-import { ringBounds } from '../../core/kernel/index.ts';
+import { distanceM, distanceToEdgeM, regionContains, ringBounds } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
-import type { Outline, Yard } from '../../core/yard.ts';
+import type { Yard } from '../../core/yard.ts';
 import type { Handle, Selection } from './drawing.ts';
-import { cornerAfter, distanceM, middle, nearestOnEdge, ringHolds } from './plane.ts';
+import { cornerAfter, middle } from './plane.ts';
 
 /** What a click means: the nearest mark in reach, else the smallest outline it falls in, else an edge in reach. */
 export function pickAt(yard: Yard, at: YardPoint, reachM: number): Selection {
   const mark = nearestBy(yard.marks, (m) => distanceM(m.at, at), reachM);
   if (mark !== undefined) return { kind: 'mark', id: mark.id };
   const holding = yard.outlines
-    .filter((outline) => holds(outline, at))
+    .filter((outline) => regionContains(outline, at))
     .sort((a, b) => boxM2(a.outer) - boxM2(b.outer));
   if (holding[0] !== undefined) return { kind: 'outline', id: holding[0].id };
   const edged = nearestBy(yard.outlines, (outline) => edgeDistanceM(outline.outer, at), reachM);
@@ -42,10 +42,6 @@ export function handlePlace(rings: readonly Ring[], handle: Handle): YardPoint |
   return after === undefined ? undefined : middle(corner, after);
 }
 
-function holds(outline: Outline, at: YardPoint): boolean {
-  return ringHolds(outline.outer, at) && !outline.holes.some((hole) => ringHolds(hole, at));
-}
-
 /** Only to put the small before the large; nobody is shown this. */
 function boxM2(ring: Ring): number {
   const box = ringBounds(ring);
@@ -55,7 +51,7 @@ function boxM2(ring: Ring): number {
 function edgeDistanceM(ring: Ring, at: YardPoint): number {
   return ring.reduce((least, from, i) => {
     const to = cornerAfter(ring, i) ?? from;
-    return Math.min(least, distanceM(nearestOnEdge(from, to, at), at));
+    return Math.min(least, distanceToEdgeM(from, to, at));
   }, Number.POSITIVE_INFINITY);
 }
 

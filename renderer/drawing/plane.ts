@@ -1,9 +1,5 @@
+import { distanceM } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
-
-/** Straight-line steps for the hand on the sketch. Areas are the kernel's business, not this file's. */
-export function distanceM(a: YardPoint, b: YardPoint): number {
-  return Math.hypot(a.xM - b.xM, a.yM - b.yM);
-}
 
 /** The foot of a point on the endless line through `through` along (dx, dy); undefined when that is no direction. */
 export function nearestOnLine(
@@ -16,17 +12,6 @@ export function nearestOnLine(
   if (length2 === 0) return undefined;
   const along = ((at.xM - through.xM) * dx + (at.yM - through.yM) * dy) / length2;
   return { xM: through.xM + along * dx, yM: through.yM + along * dy };
-}
-
-/** The point of the edge from `from` to `to` nearest to `at`. */
-export function nearestOnEdge(from: YardPoint, to: YardPoint, at: YardPoint): YardPoint {
-  const dx = to.xM - from.xM;
-  const dy = to.yM - from.yM;
-  const length2 = dx * dx + dy * dy;
-  if (length2 === 0) return from;
-  const along = ((at.xM - from.xM) * dx + (at.yM - from.yM) * dy) / length2;
-  const held = Math.min(1, Math.max(0, along));
-  return { xM: from.xM + held * dx, yM: from.yM + held * dy };
 }
 
 export function middle(a: YardPoint, b: YardPoint): YardPoint {
@@ -75,17 +60,4 @@ export function cornerAfter(ring: Ring, at: number): YardPoint | undefined {
 /** The corner before corner `at`, the last coming before the first. */
 export function cornerBefore(ring: Ring, at: number): YardPoint | undefined {
   return ring[(at + ring.length - 1) % ring.length];
-}
-
-/** Even-odd: a point on an edge may fall either way, which is fine for a click. */
-export function ringHolds(ring: Ring, at: YardPoint): boolean {
-  let inside = false;
-  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-    const a = ring[i];
-    const b = ring[j];
-    if (a === undefined || b === undefined) continue;
-    if (a.yM > at.yM === b.yM > at.yM) continue;
-    if (at.xM < ((b.xM - a.xM) * (at.yM - a.yM)) / (b.yM - a.yM) + a.xM) inside = !inside;
-  }
-  return inside;
 }

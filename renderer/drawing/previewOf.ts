@@ -1,5 +1,5 @@
 import { applyEdit, makeEdit, putRow } from '../../core/edits/index.ts';
-import { checkRing, findCrossing, regionAreaM2, signedAreaM2 } from '../../core/kernel/index.ts';
+import { checkRing, distanceM, findCrossing, regionAreaM2, signedAreaM2 } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { OutlineKind, Yard } from '../../core/yard.ts';
 import type {
@@ -12,7 +12,7 @@ import type {
   TraceState,
 } from './drawing.ts';
 import { withRings } from './outlineEdits.ts';
-import { cornerAfter, cornerBefore, distanceM } from './plane.ts';
+import { cornerAfter, cornerBefore } from './plane.ts';
 import type { Snap } from './snap.ts';
 import { ringsOf } from './states/rings.ts';
 

@@ -1,9 +1,10 @@
+import { distanceM } from '../../core/kernel/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
 import type { DrawingState, ReshapeState, SetAside, TraceState } from './drawing.ts';
 import { MARK_WORDS, OUTLINE_WORDS } from './names.ts';
-import { cornerBefore, distanceM } from './plane.ts';
+import { cornerBefore } from './plane.ts';
 import { ringsOf } from './states/rings.ts';
 import { AT_REST } from './step.ts';
 

@@ -1,5 +1,6 @@
+import { distanceM } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
-import { distanceM, nearestOnLine } from './plane.ts';
+import { nearestOnLine } from './plane.ts';
 import type { SnapIndex } from './snapIndex.ts';
 
 export type SnapTo = 'nothing' | 'first-corner' | 'corner' | 'mark' | 'edge' | 'square' | 'straight';

@@ -1,7 +1,7 @@
 import Flatbush from 'flatbush';
+import { distanceM, nearestOnEdge } from '../../core/kernel/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { Yard } from '../../core/yard.ts';
-import { distanceM, nearestOnEdge } from './plane.ts';
 
 export interface NearPoint {
   readonly at: YardPoint;

@@ -1,7 +1,7 @@
+import { distanceM } from '../../core/kernel/index.ts';
+import type { YardPoint } from '../../core/spaces.ts';
 import type { DrawingContext, DrawingInput, DrawingState, SetAside, Step, Tool } from './drawing.ts';
 import { handleNear } from './pick.ts';
-import { distanceM } from './plane.ts';
-import type { YardPoint } from '../../core/spaces.ts';
 import { beginPlaceMark, stepPlaceMark } from './states/placeMark.ts';
 import { stepReshape } from './states/reshape.ts';
 import { ringsOf } from './states/rings.ts';

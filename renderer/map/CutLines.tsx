@@ -1,9 +1,10 @@
 import { memo } from 'react';
+import { distanceM } from '../../core/kernel/index.ts';
 import type { CutLine } from '../../core/sections/index.ts';
 import { findFlagTapes } from '../../core/sheet/index.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
-import { distanceM, type Xy } from '../drawing/index.ts';
+import type { Xy } from '../drawing/index.ts';
 import { type LabelAsk, LETTER_PX, LINE_PX } from './labels.ts';
 import type { Lens } from './lens.ts';
 import { readableDeg } from './readableDeg.ts';

@@ -1,3 +1,4 @@
+import { distanceM } from '../../core/kernel/index.ts';
 import type { JobPlan } from '../../core/plan/index.ts';
 import { type FlagTape, findFlagTapes } from '../../core/sheet/index.ts';
 import { formatTape } from '../../core/units/index.ts';
@@ -28,7 +29,7 @@ export function CutLineLedger({ plan, units }: { readonly plan: JobPlan; readonl
               line.between.join('\u00a0|\u00a0'),
               tapeWords(from, units),
               tapeWords(to, units),
-              formatTape(Math.hypot(line.to.xM - line.from.xM, line.to.yM - line.from.yM), units),
+              formatTape(distanceM(line.from, line.to), units),
             ],
           };
         })}

@@ -1,10 +1,11 @@
 import { type Change, type Edit, makeEdit, putRow } from '../../../core/edits/index.ts';
+import { distanceM, regionContains } from '../../../core/kernel/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import { parseLength } from '../../../core/units/index.ts';
 import type { Picture, PictureCorners, Yard } from '../../../core/yard.ts';
 import type { DrawingContext, DrawingInput, ScalePictureState, SetAside, Step } from '../drawing.ts';
 import { pictureCorners, yardToPicture } from '../pictureCorners.ts';
-import { distanceM, moved, ringHolds } from '../plane.ts';
+import { moved } from '../plane.ts';
 import { typedUnit } from '../typedCorner.ts';
 import { beginSelect } from './select.ts';
 
@@ -94,6 +95,7 @@ export function scaleEdit(
     yM: from.yM + (at.yM - from.yM) * factor,
   });
   const corners = pictureCorners(picture);
+  const covers = (at: YardPoint): boolean => regionContains({ outer: corners, holes: [] }, at);
   const changes: Change[] = [
     putRow(yard, 'pictures', {
       ...picture,
@@ -108,13 +110,13 @@ export function scaleEdit(
   ];
   if (picture.placement.kind === 'unscaled') return makeEdit(`scale ${picture.name}`, ...changes);
   for (const outline of yard.outlines) {
-    if (!outline.outer.some((corner) => ringHolds(corners, corner))) continue;
+    if (!outline.outer.some(covers)) continue;
     const outer = outline.outer.map(scaled);
     const holes = outline.holes.map((hole) => hole.map(scaled));
     changes.push(putRow(yard, 'outlines', { ...outline, outer, holes }));
   }
   for (const mark of yard.marks) {
-    if (ringHolds(corners, mark.at)) changes.push(putRow(yard, 'marks', { ...mark, at: scaled(mark.at) }));
+    if (covers(mark.at)) changes.push(putRow(yard, 'marks', { ...mark, at: scaled(mark.at) }));
   }
   return makeEdit(`scale ${picture.name}`, ...changes);
 }

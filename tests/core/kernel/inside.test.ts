@@ -13,6 +13,13 @@ test('a lawn holds its ground and its edges, not its beds', () => {
   expect(regionContains(lawn, { xM: 11, yM: 5 })).toBe(false);
 });
 
+test('a point in the notch of an L is outside it', () => {
+  const ell = region(lShape(10, 10, 4, 4));
+  expect(regionContains(ell, { xM: 8, yM: 8 })).toBe(false); // the notch is 6 to 10 m both ways
+  expect(regionContains(ell, { xM: 8, yM: 4 })).toBe(true);
+  expect(regionContains(ell, { xM: 3, yM: 8 })).toBe(true);
+});
+
 describe('the place for a label', () => {
   test('is the middle of a square', () => {
     const { xM, yM } = interiorPoint(region(rect(0, 0, 10, 10)));

@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  alongBearing,
-  alongLine,
-  bearingDegOf,
-  nearestOnEdge,
-  ringHolds,
-} from '../../../renderer/drawing/plane.ts';
-import { lShape, points } from '../../support/builders.ts';
+import { alongBearing, alongLine, bearingDegOf } from '../../../renderer/drawing/plane.ts';
+import { points } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
 describe('straight-line steps', () => {
@@ -30,19 +24,5 @@ describe('straight-line steps', () => {
     const line = points([0, 0], [4, 0], [4, 3]);
     expect(alongLine(line, 5)).toEqual({ xM: 4, yM: 1 }); // 4 m east, 1 m north
     expect(alongLine(line, 7.5)).toBeUndefined(); // it is 7 m long
-  });
-
-  test('the nearest place on an edge never lies beyond its ends', () => {
-    const [from, to] = points([0, 0], [10, 0]);
-    if (!from || !to) throw new Error('two points');
-    expect(nearestOnEdge(from, to, { xM: 14, yM: 3 })).toEqual(to);
-    expect(nearestOnEdge(from, to, { xM: 4, yM: 3 })).toEqual({ xM: 4, yM: 0 }); // straight below
-  });
-
-  test('a point in the notch of an L is outside it', () => {
-    const ell = lShape(10, 10, 4, 4);
-    expect(ringHolds(ell, { xM: 8, yM: 8 })).toBe(false);
-    expect(ringHolds(ell, { xM: 8, yM: 4 })).toBe(true);
-    expect(ringHolds(ell, { xM: 3, yM: 8 })).toBe(true);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { distanceM } from '../../../renderer/drawing/index.ts';
+import { distanceM } from '../../../core/kernel/index.ts';
 import { type Snap, type SnapAsk, snapPoint } from '../../../renderer/drawing/snap.ts';
 import { SnapIndex, snapIndexOf } from '../../../renderer/drawing/snapIndex.ts';
 import { outline, points, rect } from '../../support/builders.ts';

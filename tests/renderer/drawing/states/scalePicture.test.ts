@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Picture } from '../../../../core/yard.ts';
-import { distanceM, pictureCorners } from '../../../../renderer/drawing/index.ts';
+import { distanceM } from '../../../../core/kernel/index.ts';
+import { pictureCorners } from '../../../../renderer/drawing/index.ts';
 import { outline, rect } from '../../../support/builders.ts';
 import { Hand, xy, yardOf } from '../../../support/drawing.ts';
 
