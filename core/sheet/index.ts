@@ -5,6 +5,7 @@
  * with the fonts' own widths. Black-and-white legible: kinds differ by hatch and line weight. Out of scope: PDF
  * bytes, and any figure that is not already in the plan.
  */
+export { type CoverageFigures, coverageFigures } from './coverageFigures.ts';
 export { findFlagTapes, type FlagTape } from './flagTape.ts';
 export { layoutSheet, type SheetInput } from './layoutSheet.ts';
 export { textWidthMm } from './measureText.ts';

@@ -1,3 +1,4 @@
+import { type RingBounds, ringBounds } from '../kernel/index.ts';
 import type { PagePoint, Region, Ring, YardPoint } from '../spaces.ts';
 import type { PageBox } from './drawing.ts';
 import type { PageSubpath } from './page.ts';
@@ -9,27 +10,11 @@ export interface MapView {
   readonly centre: YardPoint;
 }
 
-export interface GroundBounds {
-  readonly minXM: number;
-  readonly minYM: number;
-  readonly maxXM: number;
-  readonly maxYM: number;
-}
+export type GroundBounds = RingBounds;
 
 /** The smallest upright rectangle round all points; undefined when there are none. */
 export function findGroundBounds(points: readonly YardPoint[]): GroundBounds | undefined {
-  const first = points[0];
-  if (first === undefined) return undefined;
-  let bounds = { minXM: first.xM, minYM: first.yM, maxXM: first.xM, maxYM: first.yM };
-  for (const { xM, yM } of points) {
-    bounds = {
-      minXM: Math.min(bounds.minXM, xM),
-      minYM: Math.min(bounds.minYM, yM),
-      maxXM: Math.max(bounds.maxXM, xM),
-      maxYM: Math.max(bounds.maxYM, yM),
-    };
-  }
-  return bounds;
+  return points.length === 0 ? undefined : ringBounds(points);
 }
 
 export function viewOf(bounds: GroundBounds, box: PageBox, scale: number): MapView {

@@ -1,5 +1,4 @@
 import {
-  apportionForDisplay,
   areaFigure,
   formatAngle,
   formatArea,
@@ -10,12 +9,12 @@ import {
   lengthFigure,
 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
+import { type CoveredGround, coverageFigures } from './coverageFigures.ts';
 import type { LedgerCell, LedgerRow } from './ledger.ts';
 import { type FlowItem, flowOverPages } from './pageFlow.ts';
 import { paperPlan } from './paper.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
 import { otherUnits } from './sheetFigures.ts';
-import { areaStepM2 } from '../zones/index.ts';
 
 const UNIT: Readonly<Record<UnitSystem, string>> = { us: 'ft²', metric: 'm²' };
 const LENGTH: Readonly<Record<UnitSystem, string>> = { us: 'ft', metric: 'm' };
@@ -123,21 +122,9 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
 }
 
 function coverageSchedule({ units, plan, figures }: SheetContext): FlowItem {
-  const { onceM2, twiceM2, missedM2, outsideM2 } = plan.ground.coverage;
-  const treatedM2 = figures.zoneSum.treatedM2;
-  const measuredM2 = onceM2 + twiceM2 + missedM2;
-  // Scaled from the overlay's grid onto the printed total: the two differ by less than the last digit.
-  const shared = apportionForDisplay(
-    [onceM2, twiceM2, missedM2].map((areaM2) => (areaM2 * treatedM2) / measuredM2),
-    areaStepM2(units),
-    treatedM2,
-  );
-  const shares = apportionForDisplay(
-    [onceM2, twiceM2, missedM2].map((areaM2) => areaM2 / measuredM2),
-    0.001,
-    1,
-  );
-  const rowOf = (words: string, areaM2: number, share: number): LedgerRow => [
+  const { treatedM2 } = figures.zoneSum;
+  const { once, twice, missed, outside } = coverageFigures(plan, treatedM2, units);
+  const rowOf = (words: string, { areaM2, share }: CoveredGround): LedgerRow => [
     words,
     areaFigure(areaM2, units).text,
     formatPercent(share),
@@ -145,7 +132,7 @@ function coverageSchedule({ units, plan, figures }: SheetContext): FlowItem {
   return {
     kind: 'ledger',
     title: 'Ground covered',
-    note: `thrown outside the treated ground: ${formatArea(outsideM2, units)}, ${formatPercent(outsideM2 / treatedM2)} of it`,
+    note: `thrown outside the treated ground: ${formatArea(outside.areaM2, units)}, ${formatPercent(outside.share)} of it`,
     widthShare: 0.55,
     ledger: {
       columns: [
@@ -153,10 +140,8 @@ function coverageSchedule({ units, plan, figures }: SheetContext): FlowItem {
         { title: UNIT[units], share: 1, align: 'right' },
         { title: 'share', share: 0.9, align: 'right' },
       ],
-      rows: ['covered once', 'covered twice or more', 'missed'].map((words, i) =>
-        rowOf(words, shared[i] as number, shares[i] as number),
-      ),
-      sum: rowOf('all treated ground', treatedM2, 1),
+      rows: [rowOf('covered once', once), rowOf('covered twice or more', twice), rowOf('missed', missed)],
+      sum: rowOf('all treated ground', { areaM2: treatedM2, share: 1 }),
     },
   };
 }
