@@ -116,6 +116,31 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${atStart(problem.where.field)}: the yard does not fit the paper at 1:${problem.facts.scale}.`,
         `Take 1:${problem.facts.fittingScale} or a smaller scale, larger paper, or let the scale be picked.`,
       );
+    case 'value/too-few':
+      return say(
+        `${atStart(problem.where.field)}: there ${problem.facts.found === 1 ? 'is' : 'are'} ${formatNumber(problem.facts.found, 0)}; at least ${formatNumber(problem.facts.least, 0)} are needed.`,
+        'Measure and type the others.',
+      );
+    case 'value/counts-differ':
+      return say(
+        `${atStart(problem.where.field)}: there ${problem.facts.found === 1 ? 'is' : 'are'} ${formatNumber(problem.facts.found, 0)} where ${formatNumber(problem.facts.expected, 0)} ${problem.facts.expected === 1 ? 'belongs' : 'belong'}.`,
+        'Type one for all, or one between each two offsets.',
+      );
+    case 'value/tapes-do-not-meet':
+      return say(
+        `${atStart(problem.where.field)}: lengths of ${formatLength(problem.facts.firstM, units)} and ${formatLength(problem.facts.secondM, units)} do not meet off the line between ends ${formatLength(problem.facts.apartM, units)} apart.`,
+        'Measure again: each of the three must be shorter than the other two together.',
+      );
+    case 'value/tapes-cross-flat':
+      return say(
+        `${atStart(problem.where.field)}: they cross so flat that an error of one moves the point ${formatNumber(problem.facts.timesError, 1)} times as far.`,
+        'Pull them from landmarks where they cross between 30° and 150°, best near 90°.',
+      );
+    case 'value/closes-badly':
+      return say(
+        `${atStart(problem.where.field)}: they end ${formatLength(problem.facts.misclosureM, units)} from where they began, a precision of only 1:${formatNumber(problem.facts.oneIn, 0)}.`,
+        'Look for a leg that was misread or left out; the last leg must lead back to the start.',
+      );
     case 'value/missing':
       return say(`${atStart(problem.where.field)} is missing.`, 'Fill it in or choose it.');
 

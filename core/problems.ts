@@ -37,6 +37,14 @@ export type Problem =
       { readonly carrierLPerM2: number; readonly leastLPerM2: number; readonly mostLPerM2: number }
     >
   | ValueProblem<'value/missing', object>
+  | ValueProblem<'value/too-few', { readonly found: number; readonly least: number }>
+  | ValueProblem<'value/counts-differ', { readonly found: number; readonly expected: number }>
+  | ValueProblem<
+      'value/tapes-do-not-meet',
+      { readonly firstM: number; readonly secondM: number; readonly apartM: number }
+    >
+  | ValueProblem<'value/tapes-cross-flat', { readonly timesError: number }>
+  | ValueProblem<'value/closes-badly', { readonly misclosureM: number; readonly oneIn: number }>
   | ValueProblem<'value/scale-does-not-fit', { readonly scale: number; readonly fittingScale: number }>
   // plan/
   | PlanProblem<'plan/load-below-one-swath-square', { readonly capacityM2: number; readonly swathM: number }>

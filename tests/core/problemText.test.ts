@@ -69,6 +69,15 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     where: FIELD,
     facts: { carrierLPerM2: 3, leastLPerM2: 0.004, mostLPerM2: 0.2 },
   },
+  'value/too-few': { kind: 'value/too-few', where: FIELD, facts: { found: 1, least: 3 } },
+  'value/counts-differ': { kind: 'value/counts-differ', where: FIELD, facts: { found: 2, expected: 8 } },
+  'value/tapes-do-not-meet': {
+    kind: 'value/tapes-do-not-meet',
+    where: FIELD,
+    facts: { firstM: 3, secondM: 4, apartM: 9 },
+  },
+  'value/tapes-cross-flat': { kind: 'value/tapes-cross-flat', where: FIELD, facts: { timesError: 5.6 } },
+  'value/closes-badly': { kind: 'value/closes-badly', where: FIELD, facts: { misclosureM: 1.5, oneIn: 40 } },
   'value/missing': { kind: 'value/missing', where: FIELD, facts: {} },
   'plan/load-below-one-swath-square': {
     kind: 'plan/load-below-one-swath-square',

@@ -17,6 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/frame': [...GROUND, 'core/yard'],
   'core/kernel': GROUND,
   'core/yard': GEOMETRY,
+  'core/tape': [...GROUND, 'core/kernel'],
   'core/edits': GEOMETRY,
   'core/area': GEOMETRY,
   'core/zones': GEOMETRY.concat('core/area'),
