@@ -123,6 +123,13 @@ export class Session {
     this.#set({ notices: [...notices] });
   }
 
+  /** Puts away what was only to be known at the time; problems stay until they are put away by hand. */
+  putNotesAway(): void {
+    if (this.#state.notices.some((notice) => notice.kind === 'note')) {
+      this.#set({ notices: this.#state.notices.filter((notice) => notice.kind !== 'note') });
+    }
+  }
+
   dismiss(notice: Notice): void {
     this.#set({ notices: this.#state.notices.filter((other) => other !== notice) });
   }

@@ -61,6 +61,7 @@ export class View {
     this.#turned = true;
     if (page === this.#state.page) return;
     this.input({ kind: 'interrupted' });
+    this.#session.putNotesAway();
     this.#set({ page });
   };
 

@@ -26,7 +26,9 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
   switch (state.kind) {
     case 'select': {
       const mark = yard.marks.find(({ id }) => id === state.mark?.id);
-      const text = mark ? `Drag ${mark.name} or use the arrow keys` : 'Click an outline or a mark';
+      const nothing = mayEdit && yard.outlines.length === 0;
+      const idle = nothing ? 'Pick what to draw, then click its corners' : 'Click an outline or a mark';
+      const text = mark ? `Drag ${mark.name} or use the arrow keys` : idle;
       return { ...common, text, typedLabel: null };
     }
     case 'trace':

@@ -64,8 +64,13 @@ function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
     return { state: { ...beginSelect(setAside), problem }, edits: [] };
   }
   switch (tool.kind) {
-    case 'trace':
-      return { state: beginTrace(tool.outlineKind, setAside), edits: [], select: null };
+    case 'trace': {
+      const fresh = beginTrace(tool.outlineKind, setAside);
+      // The same kind again goes on with what was left open; another kind leaves it for Backspace.
+      const goesOn = setAside?.outlineKind === tool.outlineKind;
+      const state = goesOn ? { ...fresh, corners: setAside.corners, setAside: null } : fresh;
+      return { state, edits: [], select: null };
+    }
     case 'place-mark':
       return { state: beginPlaceMark(tool.markKind, setAside), edits: [], select: null };
     case 'scale-picture':

@@ -2,7 +2,7 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { GroundPlan } from '../../core/plan/index.ts';
 import { problemText } from '../../core/problemText.ts';
 import type { YardPoint } from '../../core/spaces.ts';
-import { formatArea } from '../../core/units/index.ts';
+import { formatArea, otherUnits } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import {
@@ -44,7 +44,12 @@ export function FootLine(props: FootLineProps) {
     props.plan && !preview?.mayEdit ? { ...asked, text: 'Click a section to pick it out' } : asked;
   const typable = prompt.typedLabel !== null;
   useTypingFindsField(field, typable);
-  const other: UnitSystem = units === 'us' ? 'metric' : 'us';
+  // A tool taken on the page: the keys it wants are the field's from now on.
+  const inHand = drawing.kind === 'trace' ? drawing.outlineKind : drawing.kind;
+  useEffect(() => {
+    if (typable && TOOLS.has(drawing.kind)) field.current?.focus();
+  }, [typable, inHand, drawing.kind]);
+  const other = otherUnits(units);
   const areaM2 = areaInHandM2(props, units);
   const otherAreaM2 = areaInHandM2(props, other);
 
@@ -120,6 +125,9 @@ function areaInHandM2(props: FootLineProps, shownIn: UnitSystem): number | null 
   if (section) return section.areaM2;
   return shownTreatedM2(resolved, shownIn, outlineId) ?? preview?.areaM2 ?? null;
 }
+
+/** Kinds of drawing that wait for typed values. */
+const TOOLS: ReadonlySet<DrawingState['kind']> = new Set(['trace', 'place-mark', 'scale-picture']);
 
 const SAVING_WORDS = { saved: 'all saved', saving: 'saving', failed: 'not saved' } as const;
 

@@ -1,4 +1,4 @@
-import { formatPercent } from '../../core/units/index.ts';
+import { formatNumber } from '../../core/units/index.ts';
 import { useOpenYard, usePlanState } from '../app/context.ts';
 import { jobInHand } from './jobInHand.ts';
 import { ProblemLines } from './ProblemLines.tsx';
@@ -9,7 +9,11 @@ export function PlanNews() {
   const { plan, problems, stale, progress } = usePlanState();
   const units = yard.details.unitSystem;
   if (!jobInHand(yard)) {
-    return <p className="said">Give a product and a sprayer under Mix, and the plan comes of itself.</p>;
+    return (
+      <p className="said">
+        The plan comes of itself as soon as there is a product and a sprayer on the Mix page.
+      </p>
+    );
   }
   const told = stale ? [] : [...problems, ...(plan?.ground.warnings ?? [])];
   return (
@@ -20,7 +24,7 @@ export function PlanNews() {
           {plan === null
             ? 'Working out the plan'
             : 'The ground has changed; these figures are the last plan’s'}
-          {progress !== null && progress > 0 && `, ${formatPercent(progress)}`}
+          {progress !== null && progress > 0 && `, ${formatNumber(100 * progress, 0)} %`}
         </p>
       )}
     </div>

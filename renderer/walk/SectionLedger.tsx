@@ -1,6 +1,14 @@
-import type { JobPlan } from '../../core/plan/index.ts';
+import type { JobPlan, SectionFigures } from '../../core/plan/index.ts';
 import { sheetFigures } from '../../core/sheet/index.ts';
-import { areaFigure, formatTime, lengthFigure, volumeFigure } from '../../core/units/index.ts';
+import {
+  apportionForDisplay,
+  areaFigure,
+  FOOT_M,
+  formatNumber,
+  formatTime,
+  lengthFigure,
+  volumeFigure,
+} from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
 import { Ledger } from '../shared/Ledger.tsx';
@@ -11,6 +19,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
   const { selection } = useViewState();
   const figures = sheetFigures(plan, units);
   const bySection = new Map(plan.ground.sectionFigures.map((row) => [row.sectionId, row]));
+  const walks = walkTexts(plan.ground.sectionFigures, units);
   return (
     <Ledger
       caption="Sections in walking order"
@@ -32,7 +41,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
             section.id,
             areaFigure(areaM2, units).text,
             `${row?.passes ?? 0}`,
-            row ? wholeLength(row.onLengthM + row.offLengthM, units) : '',
+            walks.bySection.get(section.id) ?? '',
             row ? formatTime(row.timeS) : '',
             volumeFigure(productL, units, figures.productUnit).text,
           ],
@@ -42,7 +51,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
         'all',
         areaFigure(figures.zoneSum.treatedM2, units).text,
         `${plan.ground.passes.length}`,
-        wholeLength(plan.ground.onLengthM + plan.ground.offLengthM, units),
+        walks.all,
         formatTime(plan.ground.timeS),
         volumeFigure(figures.productTotalL, units, figures.productUnit).text,
       ]}
@@ -50,7 +59,15 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
   );
 }
 
-/** A walk is told in whole feet or metres. */
-function wholeLength(lengthM: number, units: UnitSystem): string {
-  return lengthFigure(lengthM, units).text.replace(/\.\d+$/, '');
+/** Walks in whole feet or metres, on and off, that add up as shown. */
+function walkTexts(sections: readonly SectionFigures[], units: UnitSystem) {
+  const stepM = units === 'us' ? FOOT_M : 1;
+  const walksM = sections.map((section) => section.onLengthM + section.offLengthM);
+  const totalM = walksM.reduce((sumM, walkM) => sumM + walkM, 0);
+  const shownM = apportionForDisplay(walksM, stepM, totalM);
+  const text = (lengthM: number): string => formatNumber(lengthM / stepM, 0);
+  return {
+    bySection: new Map(sections.map(({ sectionId }, i) => [sectionId, text(shownM[i] ?? 0)])),
+    all: text(totalM),
+  };
 }

@@ -59,10 +59,10 @@ export function YardsPage() {
       images: draft.images,
     };
     if (!(await session.create(ask))) return;
-    session.tell(...draft.notes.map((text) => ({ kind: 'note', text }) as const));
     view.go(
       document.pictures.some((picture) => picture.placement.kind === 'unscaled') ? 'ground' : 'outlines',
     );
+    session.tell(...draft.notes.map((text) => ({ kind: 'note', text }) as const));
   }
 
   return (

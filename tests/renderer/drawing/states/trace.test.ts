@@ -160,3 +160,20 @@ describe('tracing an outline', () => {
     expect(hand.yard.outlines[1]?.name).toBe('Zone 2');
   });
 });
+
+describe('an outline left open for another tool', () => {
+  test('goes on where it was when its own kind is taken again', () => {
+    const zone = { kind: 'take', tool: { kind: 'trace', outlineKind: 'zone' } } as const;
+    const bed = { kind: 'take', tool: { kind: 'trace', outlineKind: 'bed' } } as const;
+    const hand = new Hand(yardOf()).do(zone).click([0, 0], [10, 0], [10, 10]).do(bed);
+    expect(hand.state).toMatchObject({ kind: 'trace', outlineKind: 'bed', corners: [] });
+    hand.do(zone);
+    expect(hand.state).toMatchObject({ kind: 'trace', outlineKind: 'zone', setAside: null });
+    hand.type('');
+    expect(xy(hand.yard.outlines[0]?.outer ?? [])).toEqual([
+      [0, 0],
+      [10, 0],
+      [10, 10],
+    ]); // the three corners clicked
+  });
+});
