@@ -7,6 +7,7 @@ import {
   formatPercent,
   formatTime,
   lengthFigure,
+  otherUnits,
 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
 import { type CoveredGround, coverageFigures } from './coverageFigures.ts';
@@ -14,7 +15,6 @@ import type { LedgerCell, LedgerRow } from './ledger.ts';
 import { type FlowItem, flowOverPages } from './pageFlow.ts';
 import { paperPlan } from './paper.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
-import { otherUnits } from './sheetFigures.ts';
 
 const UNIT: Readonly<Record<UnitSystem, string>> = { us: 'ft²', metric: 'm²' };
 const LENGTH: Readonly<Record<UnitSystem, string>> = { us: 'ft', metric: 'm' };

@@ -7,11 +7,12 @@ import {
   formatTape,
   formatTime,
   formatVolume,
+  otherUnits,
 } from '../units/index.ts';
 import { type FlagTape, findFlagTapes } from './flagTape.ts';
 import { type Ledger, type LedgerRow, withoutColumns } from './ledger.ts';
 import type { SheetContext } from './sheetContext.ts';
-import { type LoadFigures, otherUnits } from './sheetFigures.ts';
+import type { LoadFigures } from './sheetFigures.ts';
 
 /** The one line of figures at the head of a section's page. */
 export function figuresLedger(context: SheetContext, load: LoadFigures): Ledger {
@@ -68,10 +69,10 @@ export function flagsLedger(
   });
   return {
     columns: [
-      { title: 'line', share: 1.15, align: 'left' },
-      { title: 'long', share: 2.1, align: 'right' },
-      { title: 'flag at', share: 1.9, align: 'right' },
-      { title: 'from the', share: 2.2, align: 'left' },
+      { title: 'line', share: 1, align: 'left' },
+      { title: 'long', share: 1.55, align: 'right' },
+      { title: 'flag at', share: 1.5, align: 'right' },
+      { title: 'from the', share: 3.2, align: 'left' },
     ],
     rows,
     sum: null,

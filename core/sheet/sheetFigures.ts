@@ -4,6 +4,7 @@ import type { Section } from '../sections/index.ts';
 import {
   apportionForDisplay,
   carrierUnitFor,
+  otherUnits,
   type ShownVolumeUnit,
   volumeStepL,
   volumeUnitFor,
@@ -35,11 +36,6 @@ export interface SheetFigures {
   readonly carrierUnit: ShownVolumeUnit;
   readonly productTotalL: number;
   readonly carrierTotalL: number;
-}
-
-/** The system the yard is not kept in; the sheet shows both. */
-export function otherUnits(units: UnitSystem): UnitSystem {
-  return units === 'us' ? 'metric' : 'us';
 }
 
 /** Rounds a plan's figures once, in the given units, for every page alike. */

@@ -2,7 +2,7 @@ import { FOOT_M, INCH_M, SQUARE_FOOT_M2 } from './constants.ts';
 import { type Figure, joined } from './figure.ts';
 import { formatNumber, formatSignificant } from './formatNumber.ts';
 import type { AreaUnit, LengthUnit } from './unitTables.ts';
-import type { UnitSystem } from './unitSystem.ts';
+import { otherUnits, type UnitSystem } from './unitSystem.ts';
 
 /** Whole square feet, or square metres to one decimal. */
 export function areaFigure(areaM2: number, units: UnitSystem): Figure<AreaUnit> {
@@ -18,7 +18,7 @@ export function formatArea(areaM2: number, units: UnitSystem): string {
 
 /** The person's units first, the other in brackets: "6,800 ft² (631.7 m²)". */
 export function formatAreaBoth(areaM2: number, units: UnitSystem): string {
-  return `${formatArea(areaM2, units)} (${formatArea(areaM2, units === 'us' ? 'metric' : 'us')})`;
+  return `${formatArea(areaM2, units)} (${formatArea(areaM2, otherUnits(units))})`;
 }
 
 /**

@@ -76,7 +76,7 @@ export {
 } from './formatGround.ts';
 export { formatDay } from './formatDay.ts';
 export { formatNumber, formatSignificant } from './formatNumber.ts';
-export type { UnitSystem } from './unitSystem.ts';
+export { otherUnits, type UnitSystem } from './unitSystem.ts';
 export type { AreaUnit, LengthUnit, RateUnit, SpeedUnit, VolumeUnit } from './unitTables.ts';
 export { parseAngle } from './parseAngle.ts';
 export { parseArea, parseLength, parseOffset, parseSpeed, parseVolume } from './parseQuantity.ts';

@@ -1,4 +1,4 @@
-import { formatArea, formatAreaSigma, type UnitSystem } from '../../core/units/index.ts';
+import { formatArea, formatAreaSigma, otherUnits, type UnitSystem } from '../../core/units/index.ts';
 import {
   type PrintedSum,
   printedSum,
@@ -46,7 +46,7 @@ export async function runAreas(words: readonly string[], voice: Voice): Promise<
 
 /** The schedule in both unit systems, rounded as on the screen and the sheet, so that rows and columns add up. */
 function areaTable(resolved: ResolvedYard, units: UnitSystem): string {
-  const other: UnitSystem = units === 'us' ? 'metric' : 'us';
+  const other = otherUnits(units);
   const zones = printedZones(resolved, units);
   const others = printedZones(resolved, other);
   const anyOwned = zones.some((zone) => zone.ownedByOtherM2 > 0);
