@@ -46,6 +46,7 @@ export function FootLine(props: FootLineProps) {
   useTypingFindsField(field, typable);
   // A tool taken on the page: the keys it wants are the field's from now on.
   const inHand = drawing.kind === 'trace' ? drawing.outlineKind : drawing.kind;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: taking another kind to trace takes the keys anew
   useEffect(() => {
     if (typable && TOOLS.has(drawing.kind)) field.current?.focus();
   }, [typable, inHand, drawing.kind]);
