@@ -9,6 +9,7 @@ import { YardHead } from '../shared/YardHead.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
+import { WorkingPart } from './WorkingPart.tsx';
 import { ZoneLedger } from './ZoneLedger.tsx';
 
 /** What is drawn and how big it is: zones with their balance, the shape in hand, cut-outs and marks. */
@@ -31,6 +32,7 @@ export function OutlinesPage() {
       <ProblemLines problems={problems} units={units} />
       <DrawPart />
       {outline && <SelectedOutline key={outline.id} outline={outline} />}
+      {outline?.kind === 'zone' && <WorkingPart key={`working ${outline.id}`} zoneId={outline.id} />}
       {mark && <SelectedMark key={mark.id} mark={mark} />}
       {others.length > 0 && (
         <PagePart title="Cut out or left untreated" aside="each with its own whole area">
