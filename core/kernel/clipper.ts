@@ -87,27 +87,9 @@ export function deepGrid(paths: GridPaths): GridPaths {
   return run(ClipType.Union, [...paths, frame], [], FillRule.Positive);
 }
 
-/** A rectangle a millimetre clear of everything on the grid. */
-export function frameRound(paths: GridPaths): GridPaths {
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { x, y } of paths.flat()) {
-    [west, south, east, north] = [
-      Math.min(west, x),
-      Math.min(south, y),
-      Math.max(east, x),
-      Math.max(north, y),
-    ];
-  }
-  const clear = 0.001 * PER_M;
-  [west, south, east, north] = [west - clear, south - clear, east + clear, north + clear];
-  return [
-    [
-      { x: west, y: south },
-      { x: east, y: south },
-      { x: east, y: north },
-      { x: west, y: north },
-    ],
-  ];
+/** The same ground with x and y changed about, each ring still running its own way: the library sweeps it otherwise. */
+export function changedAbout(paths: GridPaths): GridPaths {
+  return paths.map((path) => path.map(({ x, y }) => ({ x: y, y: x })).reverse());
 }
 
 /** Back to yard metres, with every hole in the ring it belongs to. */

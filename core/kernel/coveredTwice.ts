@@ -1,5 +1,5 @@
 import type { Region } from '../spaces.ts';
-import { deepGrid, fromGrid, type GridPaths, gridAreaM2, toGrid } from './clipper.ts';
+import { changedAbout, deepGrid, fromGrid, gridAreaM2, toGrid } from './clipper.ts';
 import { ringBounds } from './measure.ts';
 import { intersectRegions, unionRegions } from './overlay.ts';
 
@@ -21,13 +21,9 @@ export function coveredTwice(regions: readonly Region[]): Region[] {
   const paths = regions.flatMap((region) => toGrid([region]));
   const deep = deepGrid(paths);
   const deepM2 = gridAreaM2(deep);
-  const acrossM2 = -gridAreaM2(transposed(deepGrid(transposed(paths).map((path) => path.toReversed()))));
+  const acrossM2 = gridAreaM2(deepGrid(changedAbout(paths)));
   if (Math.abs(deepM2 - acrossM2) <= AGREE_PART * gridAreaM2(paths)) return fromGrid(deep);
   return pairByPair(regions);
-}
-
-function transposed(paths: GridPaths): GridPaths {
-  return paths.map((path) => path.map(({ x, y }) => ({ x: y, y: x })));
 }
 
 function pairByPair(regions: readonly Region[]): Region[] {

@@ -1,7 +1,6 @@
 import { Defect } from '../result.ts';
 import type { Region } from '../spaces.ts';
 import {
-  frameRound,
   fromGrid,
   GRID_M,
   type GridPaths,
@@ -15,10 +14,12 @@ import { overlayBySecondKernel } from './secondKernel.ts';
 /**
  * Regions as one clean set on the grid. They may overlap, touch, repeat or cross themselves.
  *
- * A union has no parts to add up, so it is held against what it leaves of a frame round it:
- * area(frame) - area(frame - union) = area(union); when they differ a second kernel decides. Of some 2,000 fuzzed
- * yards one failed by its union and one by its frame, about 1 % each (tests/fixtures/kernel/union-*.json).
- * Throws a Defect when no two agree.
+ * The library's union is known to fill a pocket or lose a strip now and then, so it is held against what it was
+ * made from: union - regions and regions - union must both be nothing. Where one is not, a second kernel makes it
+ * and has to pass the same test, or agree with the first. Two other checks were tried and dropped, for each can
+ * share the union's fault: what the regions leave of a frame, and the same union with x and y changed about
+ * (tests/fixtures/kernel/union-*.json).
+ * Throws a Defect when no answer stands.
  */
 export function joinRegions(regions: readonly Region[]): GridPaths {
   const each = regions.map((region) => toGrid([region]));
@@ -27,15 +28,15 @@ export function joinRegions(regions: readonly Region[]): GridPaths {
   if (regions.length <= 1 || paths.length === 0) return paths;
   const joined = overlayGrid('union', paths, []);
   const slackM2 = gridPerimeterM(paths) * GRID_M;
+  const isSmall = (areaM2: number): boolean => Math.abs(areaM2) <= slackM2;
+  const stands = (union: GridPaths): boolean =>
+    isSmall(gridAreaM2(overlayGrid('subtract', union, paths))) &&
+    isSmall(gridAreaM2(overlayGrid('subtract', paths, union)));
   // Regions apart from one another weigh what they weigh together; nothing was joined and nothing can be lost.
-  if (Math.abs(gridAreaM2(joined) - gridAreaM2(paths)) <= slackM2) return joined;
-  const frame = frameRound(paths);
-  const expectedM2 = gridAreaM2(frame) - gridAreaM2(overlayGrid('subtract', frame, paths));
-  if (Math.abs(gridAreaM2(joined) - expectedM2) <= slackM2) return joined;
-  // Either overlay may be the wrong one, so two of three have to agree.
+  if (isSmall(gridAreaM2(joined) - gridAreaM2(paths)) || stands(joined)) return joined;
   const second = joinBySecondKernel(each);
-  if (Math.abs(gridAreaM2(second) - gridAreaM2(joined)) <= slackM2) return joined;
-  if (Math.abs(gridAreaM2(second) - expectedM2) <= slackM2) return second;
+  if (stands(second)) return second;
+  if (isSmall(gridAreaM2(second) - gridAreaM2(joined))) return joined;
   throw new Defect('two overlay kernels disagree about a union');
 }
 

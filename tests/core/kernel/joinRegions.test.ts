@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { gridAreaM2 } from '../../../core/kernel/clipper.ts';
-import { regionsAreaM2, subtractRegions } from '../../../core/kernel/index.ts';
+import { intersectRegions, regionsAreaM2, subtractRegions } from '../../../core/kernel/index.ts';
 import { joinRegions } from '../../../core/kernel/joinRegions.ts';
 import { overlayBySecondKernel } from '../../../core/kernel/secondKernel.ts';
 import nearCorners from '../../fixtures/kernel/union-of-near-corners-2026-11-25.json' with { type: 'json' };
 import wrongFrame from '../../fixtures/kernel/union-wrong-frame-2026-11-25.json' with { type: 'json' };
+import spotInHole from '../../fixtures/kernel/union-spot-in-hole-2026-11-25.json' with { type: 'json' };
 import { rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
@@ -46,5 +47,13 @@ describe('regions joined', () => {
     const regions = wrongFrame.beds.map((ring) => region(ring));
     const theirs = regionsAreaM2(overlayBySecondKernel('union', regions, [])); // polyclip-ts 0.16.8
     expectNear(gridAreaM2(joinRegions(regions)), theirs, 1e-6 * theirs, 'm²');
+  });
+
+  test('gain no ground that was in none of them, though what a frame leaves says so too', () => {
+    const { regions } = spotInHole;
+    // They share no ground (their intersection is empty), so together they weigh what they weigh apart.
+    expectNear(regionsAreaM2(intersectRegions(regions.slice(0, 1), regions.slice(1))), 0, 1e-9, 'm²');
+    const apartM2 = regionsAreaM2(regions);
+    expectNear(gridAreaM2(joinRegions(regions)), apartM2, 1e-6 * apartM2, 'm²');
   });
 });
