@@ -1,6 +1,6 @@
 import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
-import { areaFigure, formatAreaBoth, formatTime, volumeFigure } from '../units/index.ts';
+import { areaFigure, formatArea, formatTime, otherUnits, volumeFigure } from '../units/index.ts';
 import { drawMap } from './drawMap.ts';
 import { drawLedger, type Ledger, ledgerHeightMm, withoutColumns } from './ledger.ts';
 import { drawLegend } from './legend.ts';
@@ -58,7 +58,7 @@ export function overviewPage(context: SheetContext): Result<DraftPage> {
     paper,
     title: 'Overview',
     subtitle: [
-      `${formatAreaBoth(figures.zoneSum.treatedM2, units)} to treat`,
+      `${formatArea(figures.zoneSum.treatedM2, units)} (${formatArea(figures.zoneSum.otherTreatedM2, otherUnits(units))}) to treat`,
       countWords(figures.loads.length, 'load', 'loads'),
       `walking ${formatTime(plan.ground.timeS)}`,
     ].join(', '),

@@ -16,7 +16,7 @@ import type { LoadFigures } from './sheetFigures.ts';
 
 const GAP_MM = 4;
 const TITLE_MM = 3.6;
-const FLAGS_MM = 74;
+const FLAGS_MM = 86;
 
 /** What the tables under a map need, at most two fifths of the page. */
 export function tablesHeightMm({ plan }: SheetContext, section: Section, bodyMm: number): number {
