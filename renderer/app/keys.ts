@@ -26,5 +26,6 @@ export function bookKey(event: KeyboardEvent, session: Session, view: View): boo
 }
 
 function isTyping(target: EventTarget | null): boolean {
+  if (target instanceof HTMLTextAreaElement) return target.value !== '';
   return target instanceof HTMLInputElement && target.value !== '' && target.type !== 'checkbox';
 }

@@ -70,3 +70,4 @@ export {
 export { type Prompt, promptOf } from './promptOf.ts';
 export type { Snap, SnapTo } from './snap.ts';
 export { AT_REST, canGrab, step } from './step.ts';
+export { type Direction, type LengthAndDirection, readLengthAndDirection } from './typedCorner.ts';

@@ -58,12 +58,13 @@ function readCoordinate(text: string, field: string, units: UnitSystem): Result<
   return ok(sign === '-' || sign === '−' ? -length.value : length.value);
 }
 
-type Direction =
+export type Direction =
   | { readonly kind: 'pointer' }
   | { readonly kind: 'bearing'; readonly deg: number }
   | { readonly kind: 'turn'; readonly rightDeg: number };
 
-interface LengthAndDirection {
+/** A length and which way it goes, as it was typed. */
+export interface LengthAndDirection {
   readonly lengthM: number;
   readonly direction: Direction;
 }
@@ -72,7 +73,7 @@ interface LengthAndDirection {
 const LENGTH_THEN_ANGLE = /^([\d.]+)\s+([lr]?\s*[\d.]+°?)$/i;
 
 /** "12 ft 6 in" is a length, "12 ft n45e" a length and a bearing: the whole is tried first. */
-function readLengthAndDirection(text: string, units: UnitSystem): Result<LengthAndDirection> {
+export function readLengthAndDirection(text: string, units: UnitSystem): Result<LengthAndDirection> {
   const bare = LENGTH_THEN_ANGLE.exec(text);
   const whole = parseLength(text, 'length', typedUnit(units));
   if (whole.ok && bare === null) return ok({ lengthM: whole.value, direction: { kind: 'pointer' } });

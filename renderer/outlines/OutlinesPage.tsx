@@ -9,6 +9,7 @@ import { YardHead } from '../shared/YardHead.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
+import { TapePart } from './TapePart.tsx';
 import { WorkingPart } from './WorkingPart.tsx';
 import { ZoneLedger } from './ZoneLedger.tsx';
 
@@ -69,6 +70,7 @@ export function OutlinesPage() {
           />
         </PagePart>
       )}
+      <TapePart key={units} />
     </>
   );
 }
@@ -77,7 +79,7 @@ function DrawPart() {
   const { view } = useBook();
   const { drawing } = useViewState();
   return (
-    <PagePart title="Draw" aside="click the corners, or type length and bearing">
+    <PagePart title="Draw" aside="click the corners, or type length and angle">
       <div className="do-row">
         {OUTLINE_KINDS.map((kind) => (
           <button
