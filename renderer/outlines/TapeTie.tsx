@@ -85,6 +85,11 @@ export function TapeTie() {
         ]}
         onChoose={setSide}
       />
+      <div className="do-row">
+        <button type="button" className="do do-main" onClick={make}>
+          make it a landmark
+        </button>
+      </div>
       {tie?.ok && (
         <>
           <div className="line">
@@ -100,11 +105,6 @@ export function TapeTie() {
         </>
       )}
       {tie && <ProblemLines problems={tie.ok ? tie.value.cautions : tie.problems} units={units} />}
-      <div className="do-row">
-        <button type="button" className="do do-main" disabled={!tie?.ok} onClick={make}>
-          make it a landmark
-        </button>
-      </div>
     </>
   );
 }
