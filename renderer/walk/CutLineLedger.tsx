@@ -7,6 +7,9 @@ import { useOpenYard } from '../app/context.ts';
 import { Ledger } from '../shared/Ledger.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 
+/** A bar between two ids that never parts them: a line may break after a bar even before a fixed space. */
+const UNBROKEN_BAR = '\u00a0|\u2060\u00a0';
+
 /** The lines to flag before spraying: where to lay the tape for each end. */
 export function CutLineLedger({ plan, units }: { readonly plan: JobPlan; readonly units: UnitSystem }) {
   const { yard } = useOpenYard();
@@ -26,7 +29,7 @@ export function CutLineLedger({ plan, units }: { readonly plan: JobPlan; readonl
           return {
             key: `${line.between.join()} ${line.from.xM} ${line.from.yM}`,
             cells: [
-              line.between.join('\u00a0|\u00a0'),
+              line.between.join(UNBROKEN_BAR),
               tapeWords(from, units),
               tapeWords(to, units),
               formatTape(distanceM(line.from, line.to), units),
