@@ -1,8 +1,8 @@
 import {
   areaFigure,
+  areaSigmaFigure,
   formatAngle,
   formatArea,
-  formatAreaSigma,
   formatNumber,
   formatPercent,
   formatTime,
@@ -71,7 +71,7 @@ function withSigma(areaM2: number, sigmaM2: number | null, units: UnitSystem): L
   const entry = areaFigure(areaM2, units).text;
   if (sigmaM2 === null) return { entry };
   // The unit stands in the column's head.
-  return { entry, soft: formatAreaSigma(sigmaM2, units).split(' ').slice(0, 2).join(' ') };
+  return { entry, soft: areaSigmaFigure(sigmaM2, units).text };
 }
 
 function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {

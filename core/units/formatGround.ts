@@ -22,12 +22,18 @@ export function formatAreaBoth(areaM2: number, units: UnitSystem): string {
 }
 
 /**
- * The uncertainty of an area at the same place value as the area itself: "± 56 ft²" or "± 5.2 m²". A sigma
- * below half of the last place is shown as one of that place, never as ± 0.
+ * The uncertainty of an area at the same place value as the area itself. A sigma below half of the last place is
+ * shown as one of that place, never as ± 0.
  */
-export function formatAreaSigma(sigmaM2: number, units: UnitSystem): string {
+export function areaSigmaFigure(sigmaM2: number, units: UnitSystem): Figure<AreaUnit> {
   const step = units === 'us' ? SQUARE_FOOT_M2 : 0.1;
-  return `± ${formatArea(sigmaM2 > 0 ? Math.max(sigmaM2, step) : 0, units)}`;
+  const { text, unit } = areaFigure(sigmaM2 > 0 ? Math.max(sigmaM2, step) : 0, units);
+  return { text: `± ${text}`, unit };
+}
+
+/** "± 56 ft²" or "± 5.2 m²". */
+export function formatAreaSigma(sigmaM2: number, units: UnitSystem): string {
+  return joined(areaSigmaFigure(sigmaM2, units));
 }
 
 /** Decimal feet to a tenth, or metres to a hundredth. */

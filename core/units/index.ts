@@ -64,6 +64,7 @@ export {
 } from './formatAmounts.ts';
 export {
   areaFigure,
+  areaSigmaFigure,
   formatAngle,
   formatArea,
   formatAreaBoth,

@@ -91,10 +91,11 @@ function YardPages() {
   const [wish, setWish] = useState<SheetWish>({ paper: 'letter', scale: 'auto' });
   const [shown, setShown] = useState(0);
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the context follows the page and the file
   const preview = useMemo(() => {
     const context = onDisk && view.context();
     return context ? previewOf(drawing, context) : null;
-  }, [drawing, onDisk, view]);
+  }, [drawing, onDisk, view, page, file]);
   const yard = preview?.yard ?? onDisk;
   const sigmaM = yard?.details.cornerSigmaM ?? null;
   const outlines = yard?.outlines;

@@ -1,5 +1,5 @@
-import { problemText } from '../../core/problemText.ts';
 import type { UnitSystem } from '../../core/yard.ts';
+import { ProblemWords } from '../shared/ProblemLines.tsx';
 import { useBook, useSessionState } from './context.ts';
 import type { Notice } from './session.ts';
 
@@ -11,15 +11,14 @@ export function Notices({ units }: { readonly units: UnitSystem }) {
   return (
     <ul className="notices" aria-live="polite">
       {notices.map((notice) => (
-        <li key={keyOf(notice)} className={notice.kind === 'problem' ? 'trouble' : undefined}>
-          {notice.kind === 'problem' ? (
-            <p>
-              <strong>{problemText(notice.problem, units).what}</strong>{' '}
-              {problemText(notice.problem, units).mend}
-            </p>
-          ) : (
-            <p>{notice.text}</p>
-          )}
+        <li key={keyOf(notice)}>
+          <p>
+            {notice.kind === 'problem' ? (
+              <ProblemWords problem={notice.problem} units={units} />
+            ) : (
+              notice.text
+            )}
+          </p>
           <button type="button" className="do" onClick={() => session.dismiss(notice)}>
             put away
           </button>

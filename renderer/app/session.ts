@@ -71,7 +71,7 @@ export class Session {
   readonly snapshot = (): SessionState => this.#state;
 
   async start(): Promise<void> {
-    const greeting = await this.#ask('Opening the book', () => this.#host.greet({}));
+    const greeting = await this.ask('Opening the book', () => this.#host.greet({}));
     if (greeting === null) return;
     this.#set({ greeting });
     if (greeting.startPath !== null) await this.open(greeting.startPath);
@@ -79,13 +79,13 @@ export class Session {
 
   async open(path: string): Promise<boolean> {
     await this.#queue;
-    const opened = await this.#ask('Opening the yard', () => this.#host.openYard({ path }));
+    const opened = await this.ask('Opening the yard', () => this.#host.openYard({ path }));
     return this.#take(opened);
   }
 
   async create(ask: CreateYardAsk): Promise<boolean> {
     await this.#queue;
-    const opened = await this.#ask('Writing the yard file', () => this.#host.createYard(ask));
+    const opened = await this.ask('Writing the yard file', () => this.#host.createYard(ask));
     return this.#take(opened);
   }
 
@@ -112,11 +112,6 @@ export class Session {
 
   redo(): void {
     this.#step('redo');
-  }
-
-  /** Asks the host for something that takes time; failures become notices and null. */
-  async ask<T>(words: string, call: () => Promise<Result<T>>): Promise<T | null> {
-    return this.#ask(words, call);
   }
 
   tell(...notices: readonly Notice[]): void {
@@ -179,7 +174,8 @@ export class Session {
     });
   }
 
-  async #ask<T>(words: string, call: () => Promise<Result<T>>): Promise<T | null> {
+  /** Asks the host for something that takes time; failures become notices and null. */
+  async ask<T>(words: string, call: () => Promise<Result<T>>): Promise<T | null> {
     this.#set({ busy: words });
     const answer = await call();
     this.#set({ busy: null });

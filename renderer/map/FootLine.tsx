@@ -39,9 +39,7 @@ export function FootLine(props: FootLineProps) {
   const [text, setText] = useState('');
   const field = useRef<HTMLInputElement>(null);
   const units = yard.details.unitSystem;
-  const asked = promptOf(drawing, units, yard, preview?.mayEdit ?? false);
-  const prompt =
-    props.plan && !preview?.mayEdit ? { ...asked, text: 'Click a section to pick it out' } : asked;
+  const prompt = promptOf(drawing, units, yard, preview?.mayEdit ?? false);
   const typable = prompt.typedLabel !== null;
   useTypingFindsField(field, typable);
   // A tool taken on the page: the keys it wants are the field's from now on.

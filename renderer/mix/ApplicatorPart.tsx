@@ -14,12 +14,8 @@ import { useBook, useOpenYard } from '../app/context.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { FigureField } from '../shared/FigureField.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
+import { APPLICATOR_KINDS } from './applicatorKinds.ts';
 import { parseName } from '../shared/parseName.ts';
-
-const KINDS = [
-  ['hose-end', 'hose-end sprayer'],
-  ['tank', 'backpack or tank sprayer'],
-] as const;
 
 /** The sprayer in hand: what it holds, what it puts down, how wide and how fast. */
 export function ApplicatorPart({ applicator }: { readonly applicator: Applicator }) {
@@ -46,7 +42,7 @@ export function ApplicatorPart({ applicator }: { readonly applicator: Applicator
       <ChoiceField
         label="kind"
         value={applicator.kind}
-        choices={KINDS}
+        choices={APPLICATOR_KINDS}
         onChoose={(kind) => put(`change the kind of ${applicator.name}`, { kind })}
       />
       <FigureField

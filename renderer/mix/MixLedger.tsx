@@ -1,5 +1,4 @@
-import type { JobPlan } from '../../core/plan/index.ts';
-import { sheetFigures } from '../../core/sheet/index.ts';
+import type { SheetFigures } from '../../core/sheet/index.ts';
 import { areaFigure, formatDial, volumeFigure } from '../../core/units/index.ts';
 import type { Applicator, UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
@@ -7,16 +6,15 @@ import { Ledger } from '../shared/Ledger.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 
 interface MixLedgerProps {
-  readonly plan: JobPlan;
+  readonly figures: SheetFigures;
   readonly applicator: Applicator;
   readonly units: UnitSystem;
 }
 
 /** What goes into each load, and the sums; the same rounded figures as on the sheet, so the two never differ. */
-export function MixLedger({ plan, applicator, units }: MixLedgerProps) {
+export function MixLedger({ figures, applicator, units }: MixLedgerProps) {
   const { view } = useBook();
   const { selection } = useViewState();
-  const figures = sheetFigures(plan, units);
   const { productUnit, carrierUnit, loads } = figures;
   const carrierHead = applicator.kind === 'tank' ? 'water' : 'water through the hose';
   const dial = loads[0]?.dialRatio ?? null;

@@ -1,3 +1,5 @@
+import { useMemo } from 'react';
+import { sheetFigures } from '../../core/sheet/index.ts';
 import { useOpenYard, usePlanState } from '../app/context.ts';
 import { jobInHand } from '../shared/jobInHand.ts';
 import { YardHead } from '../shared/YardHead.tsx';
@@ -18,6 +20,7 @@ export function MixPage() {
   const { yard } = useOpenYard();
   const { plan } = usePlanState();
   const units = yard.details.unitSystem;
+  const figures = useMemo(() => plan && sheetFigures(plan, units), [plan, units]);
   const job = jobInHand(yard);
   const product = yard.products.find((row) => row.id === job?.productId) ?? yard.products[0];
   const applicator = yard.applicators.find((row) => row.id === job?.applicatorId) ?? yard.applicators[0];
@@ -25,8 +28,8 @@ export function MixPage() {
     <>
       <YardHead title="Mix" about={product?.name} />
       <PlanNews />
-      {plan && <ZoneAmounts plan={plan} units={units} />}
-      {plan && applicator && <MixLedger plan={plan} applicator={applicator} units={units} />}
+      {figures && <ZoneAmounts figures={figures} units={units} />}
+      {figures && applicator && <MixLedger figures={figures} applicator={applicator} units={units} />}
       {job && <JobPart job={job} />}
       {product ? <ProductPart product={product} /> : <NewProductPart makeId={makeId} />}
       {applicator ? <ApplicatorPart applicator={applicator} /> : <NewApplicatorPart makeId={makeId} />}

@@ -5,13 +5,9 @@ import type { Applicator } from '../../core/yard.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
+import { APPLICATOR_KINDS } from './applicatorKinds.ts';
 import { withFirstJob } from './firstJob.ts';
 import { NewRow } from './NewRow.tsx';
-
-const KINDS = [
-  ['hose-end', 'hose-end sprayer'],
-  ['tank', 'backpack or tank sprayer'],
-] as const;
 
 /** A sprayer that is not in this yard's shed yet. */
 export function NewApplicatorPart({ makeId }: { readonly makeId: () => string }) {
@@ -74,7 +70,7 @@ export function NewApplicatorPart({ makeId }: { readonly makeId: () => string })
 
   return (
     <PagePart title="A sprayer" aside="measured with water first">
-      <ChoiceField label="kind" value={kind} choices={KINDS} onChoose={setKind} />
+      <ChoiceField label="kind" value={kind} choices={APPLICATOR_KINDS} onChoose={setKind} />
       <NewRow key={kind} fields={fields} units={units} addWords="add this sprayer" onAdd={add} />
     </PagePart>
   );

@@ -1,5 +1,4 @@
-import type { JobPlan } from '../../core/plan/index.ts';
-import { sheetFigures } from '../../core/sheet/index.ts';
+import type { SheetFigures } from '../../core/sheet/index.ts';
 import { areaFigure, volumeFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
@@ -9,10 +8,15 @@ import { PagePart } from '../shared/PageHead.tsx';
 import { loadsOfZone } from './loadsOfZone.ts';
 
 /** Product per zone: the sum of its loads as shown, so that zones, loads and job agree to the last digit. */
-export function ZoneAmounts({ plan, units }: { readonly plan: JobPlan; readonly units: UnitSystem }) {
+export function ZoneAmounts({
+  figures,
+  units,
+}: {
+  readonly figures: SheetFigures;
+  readonly units: UnitSystem;
+}) {
   const { view } = useBook();
   const { selection } = useViewState();
-  const figures = sheetFigures(plan, units);
   return (
     <PagePart title="Zones">
       <Ledger

@@ -1,4 +1,4 @@
-import { makeEdit, putRow, removeRow } from '../../core/edits/index.ts';
+import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { Mark } from '../../core/yard.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
@@ -6,13 +6,13 @@ import { MARK_WORDS } from '../drawing/index.ts';
 import { FigureField } from '../shared/FigureField.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PagePart } from '../shared/PageHead.tsx';
+import { TakeAway } from './TakeAway.tsx';
 
 /** The spigot or landmark in hand. */
 export function SelectedMark({ mark }: { readonly mark: Mark }) {
-  const { session, view } = useBook();
+  const { session } = useBook();
   const { yard } = useOpenYard();
   const units = yard.details.unitSystem;
-  const remove = removeRow(yard, 'marks', mark.id);
   const put = (label: string, part: Partial<Mark>): void =>
     session.edit(makeEdit(label, putRow(yard, 'marks', { ...mark, ...part })));
 
@@ -32,20 +32,7 @@ export function SelectedMark({ mark }: { readonly mark: Mark }) {
           {formatLength(mark.at.xM, units)}, {formatLength(mark.at.yM, units)}
         </span>
       </div>
-      {remove && (
-        <div className="do-row">
-          <button
-            type="button"
-            className="do"
-            onClick={() => {
-              view.select(null);
-              session.edit(makeEdit(`take away ${mark.name}`, remove));
-            }}
-          >
-            take it away
-          </button>
-        </div>
-      )}
+      <TakeAway part="marks" id={mark.id} name={mark.name} />
     </PagePart>
   );
 }

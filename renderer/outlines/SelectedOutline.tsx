@@ -1,4 +1,4 @@
-import { makeEdit, putRow, removeRow } from '../../core/edits/index.ts';
+import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { regionsAreaM2, ringPerimeterM } from '../../core/kernel/index.ts';
 import { formatAreaBoth, formatLength } from '../../core/units/index.ts';
 import { OUTLINE_KINDS, type Outline, type OutlineKind } from '../../core/yard.ts';
@@ -8,13 +8,13 @@ import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { FigureField } from '../shared/FigureField.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PagePart } from '../shared/PageHead.tsx';
+import { TakeAway } from './TakeAway.tsx';
 
 /** The outline in hand: its name, its kind, its size, and taking it away. */
 export function SelectedOutline({ outline }: { readonly outline: Outline }) {
-  const { session, view } = useBook();
+  const { session } = useBook();
   const { yard } = useOpenYard();
   const units = yard.details.unitSystem;
-  const remove = removeRow(yard, 'outlines', outline.id);
   const put = (label: string, part: Partial<Outline>): void =>
     session.edit(makeEdit(label, putRow(yard, 'outlines', { ...outline, ...part })));
 
@@ -42,20 +42,7 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
         <span>round its edge</span>
         <span>{formatLength(ringPerimeterM(outline.outer), units)}</span>
       </div>
-      {remove && (
-        <div className="do-row">
-          <button
-            type="button"
-            className="do"
-            onClick={() => {
-              view.select(null);
-              session.edit(makeEdit(`take away ${outline.name}`, remove));
-            }}
-          >
-            take it away
-          </button>
-        </div>
-      )}
+      <TakeAway part="outlines" id={outline.id} name={outline.name} />
     </PagePart>
   );
 }

@@ -1,4 +1,4 @@
-import { areaFigure, formatAreaSigma } from '../../core/units/index.ts';
+import { areaFigure, areaSigmaFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 
 interface AreaCellProps {
@@ -12,9 +12,7 @@ export function AreaCell({ areaM2, sigmaM2, units }: AreaCellProps) {
   return (
     <>
       {areaFigure(areaM2, units).text}
-      {sigmaM2 !== null && (
-        <span className="plus-minus"> {formatAreaSigma(sigmaM2, units).replace(/ \S+²$/, '')}</span>
-      )}
+      {sigmaM2 !== null && <span className="plus-minus"> {areaSigmaFigure(sigmaM2, units).text}</span>}
     </>
   );
 }
