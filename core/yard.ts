@@ -1,4 +1,4 @@
-import type { LonLat, PicturePoint, Ring, YardPoint } from './spaces.ts';
+import type { LonLat, PicturePoint, YardPoint } from './spaces.ts';
 import type { UnitSystem } from './units/index.ts';
 
 /**
@@ -11,6 +11,8 @@ export interface Yard {
   readonly pictures: readonly Picture[];
   readonly outlines: readonly Outline[];
   readonly marks: readonly Mark[];
+  readonly elevations: readonly Elevation[];
+  readonly checks: readonly FieldCheck[];
   readonly products: readonly Product[];
   readonly applicators: readonly Applicator[];
   readonly jobs: readonly Job[];
@@ -23,9 +25,16 @@ export interface YardDetails {
   readonly groundDate: string;
   readonly unitSystem: UnitSystem;
   readonly frame: YardFrame;
-  /** Standard deviation of one hand-placed corner where no picture says otherwise; null = not stated. */
+  /** Standard deviation of one hand-placed corner where nothing nearer says otherwise; null = not stated. */
   readonly cornerSigmaM: number | null;
+  readonly overlapRule: OverlapRule;
+  /** Which area the amounts are taken from: the map's own, or that of the sloping ground. */
+  readonly amountsBy: 'plan' | 'surface';
 }
+
+/** Which of two zones owns the ground inside both. A zone that claims its overlaps goes before every other. */
+export const OVERLAP_RULES = ['drawn-first', 'drawn-last', 'smaller', 'larger'] as const;
+export type OverlapRule = (typeof OVERLAP_RULES)[number];
 
 export type { UnitSystem };
 
@@ -42,6 +51,17 @@ export interface Picture {
   readonly heightPx: number;
   readonly placement: PicturePlacement;
   readonly attribution: string;
+  /** How well a corner is pointed at on it, one standard deviation; null = one of its pixels. */
+  readonly cornerSigmaM: number | null;
+  /** Relative standard deviation of its scale as the person states it; null = as its known lengths say. */
+  readonly scaleSigma: number | null;
+}
+
+/** A length on the ground between two pixels of a picture. */
+export interface KnownLength {
+  readonly fromPx: PicturePoint;
+  readonly toPx: PicturePoint;
+  readonly lengthM: number;
 }
 
 /** Corners in the yard, in the order north-west, north-east, south-east, south-west of the picture itself. */
@@ -50,12 +70,10 @@ export type PictureCorners = readonly [YardPoint, YardPoint, YardPoint, YardPoin
 export type PicturePlacement =
   /** No scale yet: shown for scaling only; nothing traced over it has an area. */
   | { readonly kind: 'unscaled' }
-  /** Scaled by one known length between two pixels. */
+  /** Scaled by known lengths, at least one, by least squares. */
   | {
       readonly kind: 'scaled';
-      readonly fromPx: PicturePoint;
-      readonly toPx: PicturePoint;
-      readonly lengthM: number;
+      readonly lengths: readonly KnownLength[];
       readonly corners: PictureCorners;
     }
   /** Knew where it was; `crs` is as the file named it, e.g. 'EPSG:26913'. */
@@ -66,13 +84,84 @@ export const OUTLINE_KINDS = ['zone', ...CUT_OUT_KINDS, 'keep-off', 'check-plot'
 export type CutOutKind = (typeof CUT_OUT_KINDS)[number];
 export type OutlineKind = (typeof OUTLINE_KINDS)[number];
 
-/** Anything drawn with an edge. Rings are open; holes come only from imported shapes and are kept as drawn. */
+/** How an edge runs from its corner to the next: round an arc through a point of it, or smoothly with its neighbours. */
+export type EdgeRun = { readonly kind: 'arc'; readonly via: YardPoint } | { readonly kind: 'smooth' };
+
+/** A corner as placed, and what is said of the edge from it to the next corner. */
+export interface TracedCorner extends YardPoint {
+  /** Absent = straight. */
+  readonly run?: EdgeRun;
+  /** Width of the strip kept off along this edge; absent = none. */
+  readonly keepOffM?: number;
+}
+
+/**
+ * A closed edge as the person placed it. What ground it holds is `tracedRing`'s answer (core/curves): curves are
+ * kept as traced and only turned into corners to be computed with.
+ */
+export type Traced =
+  | { readonly kind: 'corners'; readonly corners: readonly TracedCorner[] }
+  | { readonly kind: 'circle'; readonly centre: YardPoint; readonly radiusM: number }
+  | {
+      readonly kind: 'ellipse';
+      readonly centre: YardPoint;
+      readonly halfLengthM: number;
+      readonly halfWidthM: number;
+      /** Compass bearing of the length. */
+      readonly bearingDeg: number;
+    };
+
+export const PLACED_BY = ['hand', 'picture', 'tape', 'gps'] as const;
+
+/** How an outline's corners were found, which says how sure they are. */
+export interface Placing {
+  readonly by: (typeof PLACED_BY)[number];
+  /** The picture traced over: an error of its scale is common to all that was traced over it. */
+  readonly pictureId: string | null;
+  /** One standard deviation of a corner; null = as its picture says, else as the yard says. */
+  readonly sigmaM: number | null;
+}
+
+/** How a zone's ground slopes: one grade (rise over run), or the facets of an elevation grid. */
+export type Slope =
+  | { readonly kind: 'grade'; readonly grade: number }
+  | { readonly kind: 'elevation'; readonly elevationId: string };
+
+/** Anything drawn with an edge. Holes come only from imported shapes and are kept as drawn. */
 export interface Outline {
   readonly id: string;
   readonly kind: OutlineKind;
   readonly name: string;
-  readonly outer: Ring;
-  readonly holes: readonly Ring[];
+  readonly outer: Traced;
+  readonly holes: readonly Traced[];
+  readonly placing: Placing;
+  /** Width of the strip kept off all round it; null = none. */
+  readonly keepOffM: number | null;
+  /** Of a zone; null = taken as level. */
+  readonly slope: Slope | null;
+  /** Of a zone: it owns the ground it shares with others, whatever the yard's rule. */
+  readonly claimsOverlaps: boolean;
+}
+
+/** Heights of the ground at the nodes of a grid that lies in the yard by the corners of its outermost nodes. */
+export interface Elevation {
+  readonly id: string;
+  readonly name: string;
+  readonly columns: number;
+  readonly rows: number;
+  /** Places of the nodes north-west, north-east, south-east, south-west. */
+  readonly corners: PictureCorners;
+  /** Millimetres, row after row from the north, west to east; null where the file has no height. */
+  readonly heightsMm: readonly (number | null)[];
+}
+
+/** A distance taped on the ground between two places of the map, to hold the map against. */
+export interface FieldCheck {
+  readonly id: string;
+  readonly name: string;
+  readonly from: YardPoint;
+  readonly to: YardPoint;
+  readonly tapedM: number;
 }
 
 export const MARK_KINDS = ['spigot', 'landmark'] as const;

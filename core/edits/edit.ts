@@ -1,4 +1,15 @@
-import type { Applicator, Job, Mark, Outline, Picture, Product, Yard, YardDetails } from '../yard.ts';
+import type {
+  Applicator,
+  Elevation,
+  FieldCheck,
+  Job,
+  Mark,
+  Outline,
+  Picture,
+  Product,
+  Yard,
+  YardDetails,
+} from '../yard.ts';
 
 /** The parts of a yard, by name; each row has an `id` of its own within its part. */
 export interface YardRows {
@@ -6,6 +17,8 @@ export interface YardRows {
   readonly pictures: Picture;
   readonly outlines: Outline;
   readonly marks: Mark;
+  readonly elevations: Elevation;
+  readonly checks: FieldCheck;
   readonly products: Product;
   readonly applicators: Applicator;
   readonly jobs: Job;
@@ -16,6 +29,8 @@ export const YARD_PARTS = [
   'pictures',
   'outlines',
   'marks',
+  'elevations',
+  'checks',
   'products',
   'applicators',
   'jobs',

@@ -7,10 +7,21 @@ import type { UnitSystem, Yard, YardFrame } from '../yard.ts';
  */
 export function emptyYard(name: string, frame: YardFrame, unitSystem: UnitSystem, groundDate: string): Yard {
   return {
-    details: { id: 'yard', name, groundDate, unitSystem, frame, cornerSigmaM: null },
+    details: {
+      id: 'yard',
+      name,
+      groundDate,
+      unitSystem,
+      frame,
+      cornerSigmaM: null,
+      overlapRule: 'drawn-first',
+      amountsBy: 'plan',
+    },
     pictures: [],
     outlines: [],
     marks: [],
+    elevations: [],
+    checks: [],
     products: [],
     applicators: [],
     jobs: [],

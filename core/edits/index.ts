@@ -8,3 +8,4 @@ export { type Change, type Edit, rowsOf, YARD_PARTS, type YardPart, type YardRow
 export { emptyYard } from './emptyYard.ts';
 export { editFits } from './editFits.ts';
 export { makeEdit, putRow, removeRow } from './makeEdit.ts';
+export { newOutline } from './newOutline.ts';

@@ -25,7 +25,7 @@ export function planJob(yard: Yard, jobId: string, control?: GroundControl): Res
   const allowed = checkLabel(product, applicator);
   if (!allowed.ok) return allowed;
 
-  const whole = resolveZones(yard.outlines, yard.details.cornerSigmaM);
+  const whole = resolveZones(yard);
   if (!whole.ok) return whole;
   const resolved = zonesOf(job, whole.value);
   if (!resolved.zones.some((zone) => zone.treatedAreaM2 > 0)) {

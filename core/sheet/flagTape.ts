@@ -1,3 +1,4 @@
+import { outlineRings, tracedRing } from '../curves/index.ts';
 import type { CutLine } from '../sections/index.ts';
 import type { Ring, YardPoint } from '../spaces.ts';
 import type { Outline, Yard } from '../yard.ts';
@@ -64,9 +65,7 @@ function findTapeOnEdge(yard: Yard, flag: YardPoint): FlagTape | undefined {
   for (const kind of EDGE_KINDS) {
     const tapes = yard.outlines
       .filter((outline) => outline.kind === kind)
-      .flatMap((outline) =>
-        [outline.outer, ...outline.holes].map((ring) => findTapeOnRing(outline, ring, flag)),
-      )
+      .flatMap((outline) => outlineRings(outline).map((ring) => findTapeOnRing(outline, ring, flag)))
       .filter((tape) => tape !== undefined);
     const [first, ...others] = tapes;
     if (first !== undefined) {
@@ -93,7 +92,7 @@ function findTapeOnRing(outline: Outline, ring: Ring, flag: YardPoint): FlagTape
       flag,
       corner,
       alongM: Math.max(0, fromStart ? alongM : lengthM - alongM),
-      cornerName: `${windOf(outline.outer, corner)} corner`,
+      cornerName: `${windOf(tracedRing(outline.outer), corner)} corner`,
       outline,
     };
   }

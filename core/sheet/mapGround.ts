@@ -1,3 +1,4 @@
+import { outlineRings } from '../curves/index.ts';
 import type { PagePoint, Region } from '../spaces.ts';
 import type { Outline, OutlineKind, Yard } from '../yard.ts';
 import { BED_INK, circleOutline, INK, shape, TURF_TINT, WHITE } from './drawing.ts';
@@ -18,7 +19,7 @@ const PAINT_ORDER: readonly OutlineKind[] = [
 ];
 
 export function outlineToPage(view: MapView, outline: Outline) {
-  return [outline.outer, ...outline.holes].map((ring) => ringToPage(view, ring));
+  return outlineRings(outline).map((ring) => ringToPage(view, ring));
 }
 
 /** The ground of a map without any word on it: tinted turf, hatched cut-outs, zone edges. */

@@ -1,3 +1,4 @@
+import { tracedRing } from '../curves/index.ts';
 import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
 import { areaFigure, formatArea, formatTime, otherUnits, volumeFigure } from '../units/index.ts';
@@ -18,7 +19,7 @@ const AIR_MM = 9;
 export function overviewPage(context: SheetContext): Result<DraftPage> {
   const { yard, units } = context;
   const bounds = findGroundBounds([
-    ...yard.outlines.flatMap((outline) => outline.outer),
+    ...yard.outlines.flatMap((outline) => tracedRing(outline.outer)),
     ...yard.marks.map((mark) => mark.at),
   ]);
   if (bounds === undefined)

@@ -1,10 +1,21 @@
 import { YARD_PARTS, type YardPart } from '../edits/index.ts';
-import { MARK_KINDS, OUTLINE_KINDS } from '../yard.ts';
-import { byKind, type Check, finite, listOf, matching, oneOf, orNull, record, text, whole } from './shape.ts';
+import { type Elevation, MARK_KINDS, OUTLINE_KINDS, OVERLAP_RULES, PLACED_BY } from '../yard.ts';
+import {
+  byKind,
+  type Check,
+  finite,
+  listOf,
+  matching,
+  oneOf,
+  orNull,
+  record,
+  recordWith,
+  text,
+  whole,
+} from './shape.ts';
 
 const yardPoint = record({ xM: finite, yM: finite });
 const picturePoint = record({ xPx: finite, yPx: finite });
-const ring = listOf(yardPoint);
 const corners = listOf(yardPoint, 4);
 
 const frame = byKind({
@@ -12,10 +23,39 @@ const frame = byKind({
   loose: record({ kind: text }),
 });
 
+const knownLength = record({ fromPx: picturePoint, toPx: picturePoint, lengthM: finite });
+
 const placement = byKind({
   unscaled: record({ kind: text }),
-  scaled: record({ kind: text, fromPx: picturePoint, toPx: picturePoint, lengthM: finite, corners }),
+  scaled: record({ kind: text, lengths: listOf(knownLength), corners }),
   georeferenced: record({ kind: text, crs: text, corners }),
+});
+
+const edgeRun = byKind({
+  arc: record({ kind: text, via: yardPoint }),
+  smooth: record({ kind: text }),
+});
+
+const traced = byKind({
+  corners: record({
+    kind: text,
+    corners: listOf(recordWith({ xM: finite, yM: finite }, { run: edgeRun, keepOffM: finite })),
+  }),
+  circle: record({ kind: text, centre: yardPoint, radiusM: finite }),
+  ellipse: record({
+    kind: text,
+    centre: yardPoint,
+    halfLengthM: finite,
+    halfWidthM: finite,
+    bearingDeg: finite,
+  }),
+});
+
+const placing = record({ by: oneOf(PLACED_BY), pictureId: orNull(text), sigmaM: orNull(finite) });
+
+const slope = byKind({
+  grade: record({ kind: text, grade: finite }),
+  elevation: record({ kind: text, elevationId: text }),
 });
 
 /** What a row of each part of a yard must look like; the one door for rows that come from a file. */
@@ -27,6 +67,8 @@ const ROW_CHECKS: Readonly<Record<YardPart, Check>> = {
     unitSystem: oneOf(['us', 'metric']),
     frame,
     cornerSigmaM: orNull(finite),
+    overlapRule: oneOf(OVERLAP_RULES),
+    amountsBy: oneOf(['plan', 'surface']),
   }),
   pictures: record({
     id: text,
@@ -37,9 +79,23 @@ const ROW_CHECKS: Readonly<Record<YardPart, Check>> = {
     heightPx: whole,
     placement,
     attribution: text,
+    cornerSigmaM: orNull(finite),
+    scaleSigma: orNull(finite),
   }),
-  outlines: record({ id: text, kind: oneOf(OUTLINE_KINDS), name: text, outer: ring, holes: listOf(ring) }),
+  outlines: record({
+    id: text,
+    kind: oneOf(OUTLINE_KINDS),
+    name: text,
+    outer: traced,
+    holes: listOf(traced),
+    placing,
+    keepOffM: orNull(finite),
+    slope: orNull(slope),
+    claimsOverlaps: oneOf([true, false]),
+  }),
   marks: record({ id: text, kind: oneOf(MARK_KINDS), name: text, at: yardPoint }),
+  elevations: (value) => wrongElevation(value),
+  checks: record({ id: text, name: text, from: yardPoint, to: yardPoint, tapedM: finite }),
   products: record({
     id: text,
     name: text,
@@ -68,6 +124,24 @@ const ROW_CHECKS: Readonly<Record<YardPart, Check>> = {
   }),
 };
 
+const elevationForm = record({
+  id: text,
+  name: text,
+  columns: whole,
+  rows: whole,
+  corners,
+  heightsMm: listOf(orNull(whole)),
+});
+
+/** A grid whose heights do not fill its rows would be read past its end. */
+function wrongElevation(value: unknown): string | null {
+  const wrong = elevationForm(value);
+  if (wrong !== null) return wrong;
+  const { columns, rows, heightsMm } = value as Elevation;
+  if (columns < 2 || rows < 2) return 'is less than one cell';
+  return heightsMm.length === columns * rows ? null : `does not have ${columns * rows} heights`;
+}
+
 /** What is wrong with a row of a yard, or null. Only its form: whether a rate is sensible is not asked here. */
 export function checkRow(part: YardPart, row: unknown): string | null {
   return ROW_CHECKS[part](row);
@@ -80,6 +154,8 @@ export function checkYard(yard: unknown): string | null {
     pictures: rowsOfPart('pictures'),
     outlines: rowsOfPart('outlines'),
     marks: rowsOfPart('marks'),
+    elevations: rowsOfPart('elevations'),
+    checks: rowsOfPart('checks'),
     products: rowsOfPart('products'),
     applicators: rowsOfPart('applicators'),
     jobs: rowsOfPart('jobs'),

@@ -1,3 +1,4 @@
+import { straight } from '../curves/index.ts';
 import type { YardPart, YardRows } from '../edits/index.ts';
 import { checkRow } from './checkRow.ts';
 import { decodePoint, decodePolygon } from './decodeGeometry.ts';
@@ -31,6 +32,8 @@ function assemble(table: RowTable, columns: Columns): Reading<unknown> {
             ? { kind: 'placed', origin: { lonDeg: c.origin_lon_deg, latDeg: c.origin_lat_deg } }
             : { kind: c.frame_kind },
         cornerSigmaM: c.corner_sigma_m,
+        overlapRule: c.overlap_rule,
+        amountsBy: c.amounts_by,
       });
     case 'pictures': {
       const placement = fromJson(c.placement);
@@ -44,24 +47,57 @@ function assemble(table: RowTable, columns: Columns): Reading<unknown> {
         heightPx: c.height_px,
         placement: placement.value,
         attribution: c.attribution,
+        cornerSigmaM: c.corner_sigma_m,
+        scaleSigma: c.scale_sigma,
       });
     }
     case 'outlines': {
       const region = c.geom instanceof Uint8Array ? decodePolygon(c.geom) : unreadable('has no geometry');
       if (!region.ok) return region;
+      const traced = c.traced === null ? readAs(null) : fromJson(c.traced);
+      if (!traced.ok) return traced;
+      const slope = c.slope === null ? readAs(null) : fromJson(c.slope);
+      if (!slope.ok) return slope;
       const { outer, holes } = region.value;
+      const drawn = { outer: straight(outer), holes: holes.map(straight) };
       return readAs({
         id: c.id,
         kind: kindOfTable(table.name) ?? c.kind,
         name: c.name,
-        outer,
-        holes,
+        ...drawn,
+        ...(traced.value as object | null),
+        placing: { by: c.placed_by, pictureId: c.picture_id, sigmaM: c.corner_sigma_m },
+        keepOffM: c.keep_off_m,
+        slope: slope.value,
+        claimsOverlaps: c.claims_overlaps === 1,
       });
     }
     case 'marks': {
       const at = c.geom instanceof Uint8Array ? decodePoint(c.geom) : unreadable('has no geometry');
       return at.ok ? readAs({ id: c.id, kind: c.kind, name: c.name, at: at.value }) : at;
     }
+    case 'elevations': {
+      const corners = fromJson(c.corners);
+      if (!corners.ok) return corners;
+      const heightsMm = fromJson(c.heights_mm);
+      if (!heightsMm.ok) return heightsMm;
+      return readAs({
+        id: c.id,
+        name: c.name,
+        columns: c.grid_columns,
+        rows: c.grid_rows,
+        corners: corners.value,
+        heightsMm: heightsMm.value,
+      });
+    }
+    case 'checks':
+      return readAs({
+        id: c.id,
+        name: c.name,
+        from: { xM: c.from_x_m, yM: c.from_y_m },
+        to: { xM: c.to_x_m, yM: c.to_y_m },
+        tapedM: c.taped_m,
+      });
     case 'products':
       return readAs({
         id: c.id,

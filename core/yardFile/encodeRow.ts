@@ -1,3 +1,4 @@
+import { isPlain, tracedRegion } from '../curves/index.ts';
 import type { YardPart, YardRows } from '../edits/index.ts';
 import { encodePoint, encodePolygon } from './encodeGeometry.ts';
 import { exactJson } from './exactJson.ts';
@@ -15,7 +16,7 @@ export interface EncodedRow {
 type Encoders = { readonly [P in YardPart]: (row: YardRows[P], srsId: number) => EncodedRow };
 
 const ENCODERS: Encoders = {
-  details: ({ name, groundDate, unitSystem, frame, cornerSigmaM }) => ({
+  details: ({ name, groundDate, unitSystem, frame, cornerSigmaM, overlapRule, amountsBy }) => ({
     table: 'yard_details',
     columns: {
       name,
@@ -25,6 +26,8 @@ const ENCODERS: Encoders = {
       origin_lon_deg: frame.kind === 'placed' ? frame.origin.lonDeg : null,
       origin_lat_deg: frame.kind === 'placed' ? frame.origin.latDeg : null,
       corner_sigma_m: cornerSigmaM,
+      overlap_rule: overlapRule,
+      amounts_by: amountsBy,
     },
   }),
   pictures: (row) => ({
@@ -38,17 +41,53 @@ const ENCODERS: Encoders = {
       height_px: row.heightPx,
       placement: exactJson(row.placement),
       attribution: row.attribution,
+      corner_sigma_m: row.cornerSigmaM,
+      scale_sigma: row.scaleSigma,
     },
   }),
   outlines: (row, srsId) => {
     const table = outlineTable(row.kind);
-    const geom = encodePolygon(row, srsId);
-    const { id, name, kind } = row;
-    return { table, columns: table === 'cut_outs' ? { id, name, kind, geom } : { id, name, geom } };
+    const { id, name, kind, outer, holes, placing, slope } = row;
+    const columns = {
+      id,
+      name,
+      traced: isPlain(row) ? null : exactJson({ outer, holes }),
+      placed_by: placing.by,
+      picture_id: placing.pictureId,
+      corner_sigma_m: placing.sigmaM,
+      keep_off_m: row.keepOffM,
+      slope: slope === null ? null : exactJson(slope),
+      claims_overlaps: row.claimsOverlaps ? 1 : 0,
+      geom: encodePolygon(tracedRegion(row), srsId),
+    };
+    return { table, columns: table === 'cut_outs' ? { kind, ...columns } : columns };
   },
   marks: ({ id, name, kind, at }, srsId) => ({
     table: 'marks',
     columns: { id, name, kind, geom: encodePoint(at, srsId) },
+  }),
+  elevations: (row) => ({
+    table: 'elevations',
+    columns: {
+      id: row.id,
+      name: row.name,
+      grid_columns: row.columns,
+      grid_rows: row.rows,
+      corners: exactJson(row.corners),
+      heights_mm: exactJson(row.heightsMm),
+    },
+  }),
+  checks: (row) => ({
+    table: 'field_checks',
+    columns: {
+      id: row.id,
+      name: row.name,
+      from_x_m: row.from.xM,
+      from_y_m: row.from.yM,
+      to_x_m: row.to.xM,
+      to_y_m: row.to.yM,
+      taped_m: row.tapedM,
+    },
   }),
   products: (row) => ({
     table: 'products',

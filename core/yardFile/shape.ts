@@ -55,6 +55,19 @@ export function record(members: Readonly<Record<string, Check>>): Check {
   };
 }
 
+/** An object with the members of `record`, and any of some others. */
+export function recordWith(
+  members: Readonly<Record<string, Check>>,
+  maybe: Readonly<Record<string, Check>>,
+): Check {
+  return (value) => {
+    if (typeof value !== 'object' || value === null || Array.isArray(value)) return 'is not a record';
+    const there = Object.keys(maybe).filter((name) => Object.hasOwn(value, name));
+    const asked = Object.fromEntries(there.map((name) => [name, maybe[name] as Check]));
+    return record({ ...members, ...asked })(value);
+  };
+}
+
 /** One of several records, told apart by their member `kind`. */
 export function byKind(kinds: Readonly<Record<string, Check>>): Check {
   return (value) => {

@@ -12,6 +12,19 @@ export interface RowTable {
 }
 
 const OUTLINE = { part: 'outlines', geometry: 'POLYGON' } as const;
+/** What every outline carries beside its kind. */
+const OUTLINE_COLUMNS = [
+  'id',
+  'name',
+  'traced',
+  'placed_by',
+  'picture_id',
+  'corner_sigma_m',
+  'keep_off_m',
+  'slope',
+  'claims_overlaps',
+  'geom',
+] as const;
 const LIST = { geometry: null } as const;
 
 export const ROW_TABLES = [
@@ -27,19 +40,44 @@ export const ROW_TABLES = [
       'origin_lon_deg',
       'origin_lat_deg',
       'corner_sigma_m',
+      'overlap_rule',
+      'amounts_by',
     ],
   },
   {
     ...LIST,
     name: 'pictures',
     part: 'pictures',
-    columns: ['id', 'name', 'image_hash', 'media_type', 'width_px', 'height_px', 'placement', 'attribution'],
+    columns: [
+      'id',
+      'name',
+      'image_hash',
+      'media_type',
+      'width_px',
+      'height_px',
+      'placement',
+      'attribution',
+      'corner_sigma_m',
+      'scale_sigma',
+    ],
   },
-  { ...OUTLINE, name: 'zones', columns: ['id', 'name', 'geom'] },
-  { ...OUTLINE, name: 'cut_outs', columns: ['id', 'name', 'kind', 'geom'] },
-  { ...OUTLINE, name: 'keep_offs', columns: ['id', 'name', 'geom'] },
-  { ...OUTLINE, name: 'check_plots', columns: ['id', 'name', 'geom'] },
+  { ...OUTLINE, name: 'zones', columns: OUTLINE_COLUMNS },
+  { ...OUTLINE, name: 'cut_outs', columns: ['kind', ...OUTLINE_COLUMNS] },
+  { ...OUTLINE, name: 'keep_offs', columns: OUTLINE_COLUMNS },
+  { ...OUTLINE, name: 'check_plots', columns: OUTLINE_COLUMNS },
   { name: 'marks', part: 'marks', geometry: 'POINT', columns: ['id', 'name', 'kind', 'geom'] },
+  {
+    ...LIST,
+    name: 'elevations',
+    part: 'elevations',
+    columns: ['id', 'name', 'grid_columns', 'grid_rows', 'corners', 'heights_mm'],
+  },
+  {
+    ...LIST,
+    name: 'field_checks',
+    part: 'checks',
+    columns: ['id', 'name', 'from_x_m', 'from_y_m', 'to_x_m', 'to_y_m', 'taped_m'],
+  },
   {
     ...LIST,
     name: 'products',

@@ -1,3 +1,4 @@
+import { outlineRings } from '../curves/index.ts';
 import { areaSigmaM2 } from '../area/index.ts';
 import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
@@ -91,7 +92,7 @@ export function areaWorking(resolved: ResolvedYard, yard: Yard, zoneId: string):
     near(shape, yard.outlines.filter((row) => kinds.includes(row.kind)).map(shapeOf));
   const zones = yard.outlines.filter((row) => row.kind === 'zone').map(shapeOf);
   const earlier = near(shape, zones.slice(0, zones.indexOf(shape)));
-  const rings = [outline.outer, ...outline.holes].map((ring) => ringWorking(ring, units));
+  const rings = outlineRings(outline).map((ring) => ringWorking(ring, units));
   const worked = workedAreas(zone, rings, units);
   const left = takeAway(shape.regions, earlier).regions;
   return {

@@ -1,3 +1,4 @@
+import { outlineRings } from '../curves/index.ts';
 import { checkRing } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
@@ -13,7 +14,7 @@ const sound = new WeakSet<Outline>();
  */
 export function checkOutline(outline: Outline): Result<Outline> {
   if (sound.has(outline)) return ok(outline);
-  const problems = [outline.outer, ...outline.holes].flatMap((ring): readonly Problem[] => {
+  const problems = outlineRings(outline).flatMap((ring): readonly Problem[] => {
     const checked = checkRing(ring, outline.id, outline.name);
     return checked.ok ? [] : checked.problems;
   });

@@ -12,6 +12,7 @@ export {
   type TakenShape,
   type TakenWorking,
 } from './areaWorking.ts';
+export type { Ground } from './ground.ts';
 export { checkOutline } from './checkOutline.ts';
 export {
   areaStepM2,

@@ -2,8 +2,9 @@ import { areaSigmaM2 } from '../area/index.ts';
 import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
-import { CUT_OUT_KINDS, type Outline } from '../yard.ts';
+import { CUT_OUT_KINDS } from '../yard.ts';
 import { checkOutline } from './checkOutline.ts';
+import type { Ground } from './ground.ts';
 import type { ResolvedYard, ResolvedZone, ZoneOverlap } from './resolved.ts';
 import { near, type Shape, shapeOf } from './shape.ts';
 import { takeAway } from './takeAway.ts';
@@ -13,15 +14,12 @@ import { coveredWarnings, outsideWarnings, overlapWarnings, TOLD_AREA_M2 } from 
  * What is treated, zone by zone: turf = zone - cut-outs - ground owned by zones drawn earlier; treated = turf -
  * keep-offs - check plots. Cut-outs may overlap one another or cross the edge.
  *
- * @param cornerSigmaM standard deviation of one corner; null = not stated, and no area then carries one
  * Problems: shape/ problems of every outline that cannot stand, each with its place
  * Accuracy: perimeter times the kernel grid; held against a second kernel in tests/oracle/netArea.test.ts
  * Cost: n log n in the vertices of each zone and of what touches its edge; log n an edge for the rest
  */
-export function resolveZones(
-  outlines: readonly Outline[],
-  cornerSigmaM: number | null,
-): Result<ResolvedYard> {
+export function resolveZones({ outlines, details }: Ground): Result<ResolvedYard> {
+  const { cornerSigmaM } = details;
   const problems = outlines.flatMap((outline): readonly Problem[] => {
     const checked = checkOutline(outline);
     return checked.ok ? [] : checked.problems;

@@ -1,3 +1,4 @@
+import { tracedRegion } from '../curves/index.ts';
 import { orientRegion, type RingBounds, ringBounds, snapRing, subtractRegions } from '../kernel/index.ts';
 import type { Region, Ring } from '../spaces.ts';
 import type { Outline } from '../yard.ts';
@@ -26,9 +27,9 @@ export function shapeOf(outline: Outline): Shape {
 
 function makeReady(outline: Outline): Shape {
   // On the grid from the start, so that a zone's area is the same number whether or not an overlay was needed.
-  const whole = ringRegion(outline.outer);
-  const regions =
-    outline.holes.length === 0 ? [whole] : subtractRegions([whole], outline.holes.map(ringRegion));
+  const { outer, holes } = tracedRegion(outline);
+  const whole = ringRegion(outer);
+  const regions = holes.length === 0 ? [whole] : subtractRegions([whole], holes.map(ringRegion));
   return { outline, regions, bounds: ringBounds(whole.outer) };
 }
 

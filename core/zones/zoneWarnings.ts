@@ -1,3 +1,4 @@
+import { tracedRing } from '../curves/index.ts';
 import { intersectRegions, regionContains, regionsAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import type { YardPoint } from '../spaces.ts';
@@ -25,7 +26,7 @@ export function outsideWarnings(
     const { id, name, kind, outer } = shape.outline;
     if (!MEANT_FOR_A_ZONE.includes(kind) || inside.has(shape)) return [];
     const meets = near(shape, zones).some((zone) => shareGround(zone, shape));
-    const at = outer[0];
+    const at = tracedRing(outer)[0];
     if (meets || at === undefined) return [];
     return [{ kind: 'shape/cut-out-outside', where: { outlineId: id, name, at }, facts: {} }];
   });

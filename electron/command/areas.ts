@@ -24,7 +24,7 @@ export async function runAreas(words: readonly string[], voice: Voice): Promise<
   const { yard, close, notes } = opened.value;
   close();
   const units = yard.details.unitSystem;
-  const resolved = resolveZones(yard.outlines, yard.details.cornerSigmaM);
+  const resolved = resolveZones(yard);
   if (!resolved.ok) return badInput(voice, resolved.problems, units);
   const summary = summaryOf(yard, resolved.value);
 

@@ -62,7 +62,7 @@ function findingsIn(yard: Yard): Findings {
   const problems: Problem[] = yard.outlines.flatMap((outline) => problemsOf(checkOutline(outline)));
   const warnings: Problem[] = [];
   if (problems.length === 0) {
-    const resolved = resolveZones(yard.outlines, yard.details.cornerSigmaM);
+    const resolved = resolveZones(yard);
     if (resolved.ok) {
       warnings.push(...resolved.value.warnings);
       if (resolved.value.zones.length === 0) {

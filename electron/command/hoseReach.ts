@@ -1,3 +1,4 @@
+import { tracedRegion, tracedRing } from '../../core/curves/index.ts';
 import {
   distanceM,
   nearestOnEdge,
@@ -46,7 +47,7 @@ export function hoseReach(
   if (mark === undefined) {
     return trouble({ kind: 'value/missing', where: { field: `The spigot “${spigot}”` }, facts: {} });
   }
-  const buildings = unionRegions(yard.outlines.filter(({ kind }) => kind === 'building'));
+  const buildings = unionRegions(yard.outlines.filter(({ kind }) => kind === 'building').map(tracedRegion));
   const ways = makeWalkable(subtractRegions([lotAround(yard)], buildings));
   const from = outOf(buildings, mark.at);
   const wholeM = plan.passes.reduce((sum, pass) => sum + pass.lengthM, 0);
@@ -61,7 +62,10 @@ export function hoseReach(
 }
 
 function lotAround({ outlines, marks }: Pick<Yard, 'outlines' | 'marks'>): Region {
-  const points = [...outlines.flatMap((outline) => outline.outer), ...marks.map((mark) => mark.at)];
+  const points = [
+    ...outlines.flatMap((outline) => tracedRing(outline.outer)),
+    ...marks.map((mark) => mark.at),
+  ];
   const { minXM, minYM, maxXM, maxYM } = ringBounds(points);
   const [west, east] = [minXM - BEYOND_LOT_M, maxXM + BEYOND_LOT_M];
   const [south, north] = [minYM - BEYOND_LOT_M, maxYM + BEYOND_LOT_M];

@@ -34,7 +34,7 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
   }
   const { loadAreaM2, swathM } = flags;
   if (loadAreaM2 === undefined || swathM === undefined) return undefined;
-  const resolved = resolveZones(yard.outlines, yard.details.cornerSigmaM);
+  const resolved = resolveZones(yard);
   if (!resolved.ok) return resolved;
   const policy = flags.policy ?? 'even';
   const headingDeg = flags.headingDeg ?? null;

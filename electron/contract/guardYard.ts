@@ -1,6 +1,13 @@
 import { z } from 'zod';
 import type { Change, Edit, YardPart, YardRows } from '../../core/edits/index.ts';
-import { MARK_KINDS, OUTLINE_KINDS, type Yard } from '../../core/yard.ts';
+import {
+  MARK_KINDS,
+  OUTLINE_KINDS,
+  OVERLAP_RULES,
+  PLACED_BY,
+  type Traced,
+  type Yard,
+} from '../../core/yard.ts';
 
 /**
  * Shapes of the yard and of an edit. Numbers are finite, members that are not listed are refused, and the
@@ -10,6 +17,8 @@ const MOST_CORNERS = 500_000;
 const MOST_RINGS = 50_000;
 const MOST_ROWS = 50_000;
 const MOST_IMAGES = 100;
+const MOST_LENGTHS = 1_000;
+const MOST_HEIGHTS = 1_000_000;
 
 /** Text of at most `most` UTF-16 units, with no half of a surrogate pair (a file could not keep it). */
 export function textUpTo(most: number): z.ZodString {
@@ -28,7 +37,6 @@ const hash = z.string().regex(/^[0-9a-f]{64}$/);
 
 const yardPoint = z.strictObject({ xM: finite, yM: finite });
 const picturePoint = z.strictObject({ xPx: finite, yPx: finite });
-const ring = z.array(yardPoint).max(MOST_CORNERS);
 const corners = z.tuple([yardPoint, yardPoint, yardPoint, yardPoint]);
 
 const frame = z.discriminatedUnion('kind', [
@@ -46,12 +54,41 @@ const placement = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('unscaled') }),
   z.strictObject({
     kind: z.literal('scaled'),
-    fromPx: picturePoint,
-    toPx: picturePoint,
-    lengthM: finite,
+    lengths: z
+      .array(z.strictObject({ fromPx: picturePoint, toPx: picturePoint, lengthM: finite }))
+      .max(MOST_LENGTHS),
     corners,
   }),
   z.strictObject({ kind: z.literal('georeferenced'), crs: nameText, corners }),
+]);
+
+const edgeRun = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('arc'), via: yardPoint }),
+  z.strictObject({ kind: z.literal('smooth') }),
+]);
+
+const tracedCorner = z.strictObject({
+  xM: finite,
+  yM: finite,
+  run: edgeRun.optional(),
+  keepOffM: finite.optional(),
+});
+
+const traced = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('corners'), corners: z.array(tracedCorner).max(MOST_CORNERS) }),
+  z.strictObject({ kind: z.literal('circle'), centre: yardPoint, radiusM: finite }),
+  z.strictObject({
+    kind: z.literal('ellipse'),
+    centre: yardPoint,
+    halfLengthM: finite,
+    halfWidthM: finite,
+    bearingDeg: finite,
+  }),
+]) as z.ZodType<Traced>;
+
+const slope = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('grade'), grade: finite }),
+  z.strictObject({ kind: z.literal('elevation'), elevationId: idText }),
 ]);
 
 /** One row of each part of a yard. */
@@ -63,6 +100,8 @@ const ROWS: { readonly [P in YardPart]: z.ZodType<YardRows[P]> } = {
     unitSystem: z.enum(['us', 'metric']),
     frame,
     cornerSigmaM: finite.nullable(),
+    overlapRule: z.enum(OVERLAP_RULES),
+    amountsBy: z.enum(['plan', 'surface']),
   }),
   pictures: z.strictObject({
     id: idText,
@@ -73,15 +112,36 @@ const ROWS: { readonly [P in YardPart]: z.ZodType<YardRows[P]> } = {
     heightPx: z.int().positive(),
     placement,
     attribution: longText,
+    cornerSigmaM: finite.nullable(),
+    scaleSigma: finite.nullable(),
   }),
   outlines: z.strictObject({
     id: idText,
     kind: z.enum(OUTLINE_KINDS),
     name: nameText,
-    outer: ring,
-    holes: z.array(ring).max(MOST_RINGS),
+    outer: traced,
+    holes: z.array(traced).max(MOST_RINGS),
+    placing: z.strictObject({
+      by: z.enum(PLACED_BY),
+      pictureId: textUpTo(200).nullable(),
+      sigmaM: finite.nullable(),
+    }),
+    keepOffM: finite.nullable(),
+    slope: slope.nullable(),
+    claimsOverlaps: z.boolean(),
   }),
   marks: z.strictObject({ id: idText, kind: z.enum(MARK_KINDS), name: nameText, at: yardPoint }),
+  elevations: z
+    .strictObject({
+      id: idText,
+      name: nameText,
+      columns: z.int().min(2),
+      rows: z.int().min(2),
+      corners,
+      heightsMm: z.array(z.int().nullable()).max(MOST_HEIGHTS),
+    })
+    .refine(({ columns, rows, heightsMm }) => columns * rows === heightsMm.length, 'does not fill its rows'),
+  checks: z.strictObject({ id: idText, name: nameText, from: yardPoint, to: yardPoint, tapedM: finite }),
   products: z.strictObject({
     id: idText,
     name: nameText,
@@ -115,6 +175,8 @@ export const yardShape: z.ZodType<Yard> = z.strictObject({
   pictures: rows('pictures'),
   outlines: rows('outlines'),
   marks: rows('marks'),
+  elevations: rows('elevations'),
+  checks: rows('checks'),
   products: rows('products'),
   applicators: rows('applicators'),
   jobs: rows('jobs'),
@@ -142,6 +204,8 @@ const change: z.ZodType<Change> = z.discriminatedUnion('part', [
   changeShape('pictures'),
   changeShape('outlines'),
   changeShape('marks'),
+  changeShape('elevations'),
+  changeShape('checks'),
   changeShape('products'),
   changeShape('applicators'),
   changeShape('jobs'),

@@ -1,3 +1,5 @@
+import { straight } from '../../core/curves/index.ts';
+import { newOutline } from '../../core/edits/index.ts';
 import { FLUID_OUNCE_L, FOOT_M, GALLON_L, THOUSAND_FT2_M2 } from '../../core/units/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type {
@@ -33,10 +35,14 @@ export function sampleYard(): Yard {
       unitSystem: 'us',
       frame: { kind: 'placed', origin: { lonDeg: -86.2, latDeg: 39.9 } },
       cornerSigmaM: 0.05,
+      overlapRule: 'drawn-first',
+      amountsBy: 'plan',
     },
     pictures: [],
     outlines: [...zones(), ...cutOuts(), ...untreated()],
     marks: marks(),
+    elevations: [],
+    checks: [],
     products: [FEED],
     applicators: [HOSE_END, TANK],
     jobs: [JOB],
@@ -161,7 +167,7 @@ const JOB: Job = {
 };
 
 function outline(kind: OutlineKind, name: string, taped: readonly Tape[]): Outline {
-  return { id: idOf(kind, name), kind, name, outer: taped.map(toYard), holes: [] };
+  return newOutline({ id: idOf(kind, name), kind, name, outer: straight(taped.map(toYard)) });
 }
 
 function mark(kind: MarkKind, name: string, at: Tape): Mark {

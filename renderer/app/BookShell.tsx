@@ -97,11 +97,12 @@ function YardPages() {
     return context ? previewOf(drawing, context) : null;
   }, [drawing, onDisk, view, page, file]);
   const yard = preview?.yard ?? onDisk;
-  const sigmaM = yard?.details.cornerSigmaM ?? null;
-  const outlines = yard?.outlines;
+  const { outlines, pictures, elevations } = yard ?? {};
+  const { cornerSigmaM, overlapRule, amountsBy } = yard?.details ?? {};
   const answer = useMemo(
-    () => (outlines === undefined ? null : resolveZones(outlines, sigmaM)),
-    [outlines, sigmaM],
+    () => (yard === null ? null : resolveZones(yard)),
+    // A new name or a new job changes no area.
+    [outlines, pictures, elevations, cornerSigmaM, overlapRule, amountsBy],
   );
   const resolved = answer?.ok ? answer.value : null;
   const open = useMemo<OpenYard | null>(() => {

@@ -1,4 +1,5 @@
-import { makeEdit, putRow, removeRow, type Edit } from '../../core/edits/index.ts';
+import { straight } from '../../core/curves/index.ts';
+import { type Edit, makeEdit, newOutline, putRow, removeRow } from '../../core/edits/index.ts';
 import { checkRing, signedAreaM2 } from '../../core/kernel/index.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
@@ -17,7 +18,7 @@ export function traceEdit(context: DrawingContext, kind: OutlineKind, corners: R
   const id = context.makeId();
   const checked = checkRing(corners, id, name);
   if (!checked.ok) return checked;
-  const outline: Outline = { id, kind, name, outer: turned(corners, 1), holes: [] };
+  const outline = newOutline({ id, kind, name, outer: straight(turned(corners, 1)) });
   return ok({ id, edit: makeEdit(`trace ${name}`, putRow(context.yard, 'outlines', outline)) });
 }
 
@@ -38,7 +39,11 @@ export function reshapeEdit(
 /** The outline with other rings, each running the way its place asks for. */
 export function withRings(outline: Outline, rings: readonly Ring[]): Outline {
   const [outer = [], ...holes] = rings;
-  return { ...outline, outer: turned(outer, 1), holes: holes.map((hole) => turned(hole, -1)) };
+  return {
+    ...outline,
+    outer: straight(turned(outer, 1)),
+    holes: holes.map((hole) => straight(turned(hole, -1))),
+  };
 }
 
 export function removeOutlineEdit(context: DrawingContext, outline: Outline): Edit | undefined {

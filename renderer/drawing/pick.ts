@@ -1,3 +1,4 @@
+import { tracedRegion, tracedRing } from '../../core/curves/index.ts';
 import { distanceM, distanceToEdgeM, regionContains, ringBounds } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { Yard } from '../../core/yard.ts';
@@ -9,10 +10,10 @@ export function pickAt(yard: Yard, at: YardPoint, reachM: number): Selection {
   const mark = nearestBy(yard.marks, (m) => distanceM(m.at, at), reachM);
   if (mark !== undefined) return { kind: 'mark', id: mark.id };
   const holding = yard.outlines
-    .filter((outline) => regionContains(outline, at))
-    .sort((a, b) => boxM2(a.outer) - boxM2(b.outer));
+    .filter((outline) => regionContains(tracedRegion(outline), at))
+    .sort((a, b) => boxM2(tracedRing(a.outer)) - boxM2(tracedRing(b.outer)));
   if (holding[0] !== undefined) return { kind: 'outline', id: holding[0].id };
-  const edged = nearestBy(yard.outlines, (outline) => edgeDistanceM(outline.outer, at), reachM);
+  const edged = nearestBy(yard.outlines, (outline) => edgeDistanceM(tracedRing(outline.outer), at), reachM);
   return edged === undefined ? null : { kind: 'outline', id: edged.id };
 }
 

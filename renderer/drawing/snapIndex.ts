@@ -1,4 +1,5 @@
 import Flatbush from 'flatbush';
+import { outlineRings } from '../../core/curves/index.ts';
 import { distanceM, nearestOnEdge } from '../../core/kernel/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { Yard } from '../../core/yard.ts';
@@ -39,7 +40,7 @@ export class SnapIndex {
     const edges: IndexedEdge[] = [];
     for (const outline of yard.outlines) {
       const { id: outlineId, name } = outline;
-      for (const ring of [outline.outer, ...outline.holes]) {
+      for (const ring of outlineRings(outline)) {
         for (const [i, from] of ring.entries()) {
           points.push({ at: from, of: 'corner', words: `corner of ${name}`, outlineId });
           const to = ring[(i + 1) % ring.length];

@@ -193,5 +193,6 @@ function placementWords(picture: Picture, units: UnitSystem): string {
   const { placement } = picture;
   if (placement.kind === 'unscaled') return 'no scale yet: nothing over it has an area';
   if (placement.kind === 'georeferenced') return `knows where it is, ${placement.crs}`;
-  return `scaled by a length of ${formatLength(placement.lengthM, units)}`;
+  const lengths = placement.lengths.map(({ lengthM }) => formatLength(lengthM, units)).join(', ');
+  return `scaled by ${lengths}`;
 }

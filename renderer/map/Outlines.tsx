@@ -1,4 +1,5 @@
 import { memo } from 'react';
+import { outlineRings } from '../../core/curves/index.ts';
 import type { Ring } from '../../core/spaces.ts';
 import { formatArea } from '../../core/units/index.ts';
 import type { Outline, OutlineKind, UnitSystem, Yard } from '../../core/yard.ts';
@@ -68,7 +69,7 @@ const OutlineShape = memo(function OutlineShape(
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button cannot stand inside a drawing
     <path
-      d={lens.rings([outline.outer, ...outline.holes])}
+      d={lens.rings(outlineRings(outline))}
       className={`outline outline-${outline.kind}${selected ? ' selected' : ''}`}
       fillRule="evenodd"
       role="button"

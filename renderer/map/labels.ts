@@ -1,3 +1,4 @@
+import { tracedRegion, tracedRing } from '../../core/curves/index.ts';
 import { regionAreaM2, ringBounds } from '../../core/kernel/index.ts';
 import type { Region, Ring, YardPoint } from '../../core/spaces.ts';
 import type { Outline } from '../../core/yard.ts';
@@ -49,11 +50,12 @@ export function outlinePlaces(
   heightPx: number,
   besideToo: boolean,
 ): readonly Xy[] {
-  const box = ringBounds(outline.outer);
+  const box = ringBounds(tracedRing(outline.outer));
   const wide = (box.maxXM - box.minXM) / lens.metresPerPx;
   const high = (box.maxYM - box.minYM) / lens.metresPerPx;
   if (Math.max(wide, high) < LEAST_SHAPE_PX) return [];
-  const ground = zone === undefined ? outline : (largest(zone.treated) ?? outline);
+  const whole = tracedRegion(outline);
+  const ground = zone === undefined ? whole : (largest(zone.treated) ?? whole);
   const middle = insidePlace(ground, heightPx * lens.metresPerPx);
   const inside = fits(ground, middle, lens, widthPx, heightPx) ? [lens.toLayer(middle)] : [];
   // A zone's name outside it would name its neighbour.

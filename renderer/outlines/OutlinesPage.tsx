@@ -1,3 +1,4 @@
+import { tracedRegion } from '../../core/curves/index.ts';
 import { regionsAreaM2 } from '../../core/kernel/index.ts';
 import { areaFigure } from '../../core/units/index.ts';
 import { MARK_KINDS, OUTLINE_KINDS } from '../../core/yard.ts';
@@ -48,7 +49,11 @@ export function OutlinesPage() {
               key: row.id,
               selected: row.id === outline?.id,
               onSelect: () => view.select({ kind: 'outline', id: row.id }),
-              cells: [row.name, OUTLINE_WORDS[row.kind], areaFigure(regionsAreaM2([row]), units).text],
+              cells: [
+                row.name,
+                OUTLINE_WORDS[row.kind],
+                areaFigure(regionsAreaM2([tracedRegion(row)]), units).text,
+              ],
             }))}
           />
         </PagePart>

@@ -1,3 +1,4 @@
+import { tracedRegion, tracedRing } from '../../core/curves/index.ts';
 import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { regionsAreaM2, ringPerimeterM } from '../../core/kernel/index.ts';
 import { formatAreaBoth, formatLength } from '../../core/units/index.ts';
@@ -19,7 +20,7 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
     session.edit(makeEdit(label, putRow(yard, 'outlines', { ...outline, ...part })));
 
   return (
-    <PagePart title="In hand" aside={`${outline.outer.length} corners`}>
+    <PagePart title="In hand" aside={`${tracedRing(outline.outer).length} corners`}>
       <FigureField
         label="name"
         size="wide"
@@ -36,11 +37,11 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
       />
       <div className="line">
         <span>own area, before anything is cut out</span>
-        <span>{formatAreaBoth(regionsAreaM2([outline]), units)}</span>
+        <span>{formatAreaBoth(regionsAreaM2([tracedRegion(outline)]), units)}</span>
       </div>
       <div className="line">
         <span>round its edge</span>
-        <span>{formatLength(ringPerimeterM(outline.outer), units)}</span>
+        <span>{formatLength(ringPerimeterM(tracedRing(outline.outer)), units)}</span>
       </div>
       <TakeAway part="outlines" id={outline.id} name={outline.name} />
     </PagePart>

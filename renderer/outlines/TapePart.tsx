@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { makeEdit, putRow } from '../../core/edits/index.ts';
+import { straight } from '../../core/curves/index.ts';
+import { makeEdit, newOutline, putRow } from '../../core/edits/index.ts';
 import { ok, type Result } from '../../core/result.ts';
 import { parseAngle, parseLength, parseOffset, USUAL_UNITS } from '../../core/units/index.ts';
 import { OUTLINE_KINDS, type OutlineKind, type UnitSystem } from '../../core/yard.ts';
@@ -56,7 +57,14 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
     setAsked(true);
     if (!taped.ok) return;
     const id = crypto.randomUUID();
-    const row = { id, kind, name: nextName(yard, kind), outer: taped.value.ring, holes: [] };
+    const placing = { by: 'tape', pictureId: null, sigmaM: null } as const;
+    const row = newOutline({
+      id,
+      kind,
+      name: nextName(yard, kind),
+      outer: straight(taped.value.ring),
+      placing,
+    });
     session.edit(makeEdit(`draw ${row.name} by tape`, putRow(yard, 'outlines', row)));
     view.select({ kind: 'outline', id });
   }

@@ -20,14 +20,7 @@ export interface PlanState {
 const QUIET_MS = 60;
 
 /** Everything of a yard that a plan is made from: a change to anything else must not start a new one. */
-type PlanInputs = readonly [
-  Yard['outlines'],
-  Yard['products'],
-  Yard['applicators'],
-  Yard['jobs'],
-  number | null,
-  string,
-];
+type PlanInputs = readonly unknown[];
 
 /**
  * Keeps one plan up to date with the yard. A newer yard ends the work on an older one, so that a result is
@@ -120,5 +113,16 @@ export class Planner {
 }
 
 function inputsOf(yard: Yard, jobId: string): PlanInputs {
-  return [yard.outlines, yard.products, yard.applicators, yard.jobs, yard.details.cornerSigmaM, jobId];
+  return [
+    yard.outlines,
+    yard.pictures,
+    yard.elevations,
+    yard.products,
+    yard.applicators,
+    yard.jobs,
+    yard.details.cornerSigmaM,
+    yard.details.overlapRule,
+    yard.details.amountsBy,
+    jobId,
+  ];
 }

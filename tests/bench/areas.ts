@@ -9,7 +9,7 @@ import { regionsAreaM2, subtractRegions } from '../../core/kernel/index.ts';
 import type { Ring } from '../../core/spaces.ts';
 import type { Outline } from '../../core/yard.ts';
 import { resolveZones } from '../../core/zones/index.ts';
-import { outline, region, regularPolygon } from '../support/builders.ts';
+import { groundOf, outline, region, regularPolygon } from '../support/builders.ts';
 import { type RandomYard, randomStar, randomYard, seededRandom } from '../support/randomYards.ts';
 
 const ROUNDS = process.argv.includes('--quick') ? 3 : 15;
@@ -51,7 +51,7 @@ const WAYS: readonly Way[] = [
           outline('zone', 'z', zone),
           ...beds.map((bed, i) => outline('bed', `${i}`, bed)),
         ];
-        const resolved = resolveZones(outlines, 0.05);
+        const resolved = resolveZones(groundOf(outlines, 0.05));
         if (!resolved.ok) throw new Error(JSON.stringify(resolved.problems[0]));
         return resolved.value.zones[0]?.turfAreaM2 ?? Number.NaN;
       };
@@ -137,7 +137,7 @@ const timesMs = Array.from({ length: 20 * ROUNDS }, (_, step) => {
     i === 5 ? { ...corner, xM: corner.xM + step * 1e-3 } : corner,
   );
   const before = performance.now();
-  const resolved = resolveZones([outline('zone', 'z', zone), ...beds], 0.05);
+  const resolved = resolveZones(groundOf([outline('zone', 'z', zone), ...beds], 0.05));
   sink += resolved.ok ? 1 : Number.NaN;
   return performance.now() - before;
 }).sort((a, b) => a - b);

@@ -3,7 +3,7 @@ import type { SourceFile, SourceImport } from '../support/sourceFiles.ts';
 /** What core's small files at the root may be used by: everything in core. */
 const GROUND = ['core/spaces', 'core/result', 'core/problems', 'core/units'];
 const GEOMETRY = [...GROUND, 'core/frame', 'core/kernel', 'core/yard'];
-const ZONES = [...GEOMETRY, 'core/area', 'core/zones'];
+const ZONES = [...GEOMETRY, 'core/curves', 'core/slope', 'core/area', 'core/zones'];
 const PLANNING = [...ZONES, 'core/products', 'core/applicators', 'core/sections', 'core/passes', 'core/hose'];
 const ALL_CORE = [...PLANNING, 'core/plan', 'core/edits', 'core/problemText'];
 
@@ -19,8 +19,10 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/yard': GEOMETRY,
   'core/tape': [...GROUND, 'core/kernel'],
   'core/edits': GEOMETRY,
-  'core/area': GEOMETRY,
-  'core/zones': GEOMETRY.concat('core/area'),
+  'core/curves': GEOMETRY,
+  'core/slope': GEOMETRY,
+  'core/area': [...GEOMETRY, 'core/curves'],
+  'core/zones': [...GEOMETRY, 'core/curves', 'core/slope', 'core/area'],
   'core/products': ZONES,
   'core/applicators': [...ZONES, 'core/products'],
   'core/sections': [...ZONES, 'core/applicators'],

@@ -1,3 +1,6 @@
+import type { Ground } from '../../core/zones/index.ts';
+import { straight } from '../../core/curves/index.ts';
+import { newOutline } from '../../core/edits/index.ts';
 import type { Region, Ring, YardPoint } from '../../core/spaces.ts';
 import type { Outline, OutlineKind } from '../../core/yard.ts';
 
@@ -47,7 +50,13 @@ export function withBed(from: Region, bed: Ring): Region {
 
 /** An outline named and identified by `name`. */
 export function outline(kind: OutlineKind, name: string, outer: Ring, ...holes: readonly Ring[]): Outline {
-  return { id: name, kind, name, outer, holes };
+  return newOutline({ id: name, kind, name, outer: straight(outer), holes: holes.map(straight) });
+}
+
+/** Outlines as a yard's ground, level, the first drawn owning what two share. */
+export function groundOf(outlines: readonly Outline[], cornerSigmaM: number | null = null): Ground {
+  const details = { cornerSigmaM, overlapRule: 'drawn-first', amountsBy: 'plan' } as const;
+  return { details, outlines, pictures: [], elevations: [] };
 }
 
 export function mapRing(ring: Ring, move: (point: YardPoint) => YardPoint): YardPoint[] {

@@ -1,5 +1,6 @@
+import { outlineRings } from '../../core/curves/index.ts';
 import { applyEdit } from '../../core/edits/index.ts';
-import type { YardPoint } from '../../core/spaces.ts';
+import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { OutlineKind, Yard } from '../../core/yard.ts';
 import {
   AT_REST,
@@ -20,10 +21,14 @@ export function yardOf(part: Partial<Pick<Yard, 'outlines' | 'marks' | 'pictures
       unitSystem: 'metric',
       frame: { kind: 'loose' },
       cornerSigmaM: null,
+      overlapRule: 'drawn-first',
+      amountsBy: 'plan',
     },
     pictures: [],
     outlines: [],
     marks: [],
+    elevations: [],
+    checks: [],
     products: [],
     applicators: [],
     jobs: [],
@@ -98,4 +103,10 @@ export function xy(points: readonly YardPoint[]): (readonly [number, number])[] 
   return points.map(
     ({ xM, yM }) => [Math.round(xM * 100) / 100 + 0, Math.round(yM * 100) / 100 + 0] as const,
   );
+}
+
+/** One ring of one outline as it is drawn: 0 the outer one. */
+export function ringAt(yard: Pick<Yard, 'outlines'>, outline: number, ring = 0): Ring {
+  const found = yard.outlines[outline];
+  return found === undefined ? [] : (outlineRings(found)[ring] ?? []);
 }

@@ -1,3 +1,5 @@
+import { straight, tracedRing } from '../../core/curves/index.ts';
+import { newOutline } from '../../core/edits/index.ts';
 import type { LoadMix } from '../../core/applicators/index.ts';
 import type { Pass } from '../../core/passes/index.ts';
 import type { JobPlan, SectionFigures } from '../../core/plan/index.ts';
@@ -46,23 +48,26 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
   const zones: ResolvedZone[] = [];
   ground.zones.forEach((zone, z) => {
     const outline = zoneOutlines[z] as Outline;
-    const inside = holes.filter((hole) => insideRing(outline.outer, hole.outer[0] as YardPoint));
+    const inside = holes.filter((hole) =>
+      insideRing(tracedRing(outline.outer), tracedRing(hole.outer)[0] as YardPoint),
+    );
     const bands = [Number.NEGATIVE_INFINITY, ...zone.cutsAtXM, Number.POSITIVE_INFINITY];
     const own = bands.slice(1).map((right, i): Section => {
-      const outer = clipBand(outline.outer, bands[i] as number, right);
-      const own = inside.filter((hole) => insideRing(outer, hole.outer[0] as YardPoint));
-      const areaM2 = ringAreaM2(outer) - own.reduce((sum, hole) => sum + ringAreaM2(hole.outer), 0);
+      const outer = clipBand(tracedRing(outline.outer), bands[i] as number, right);
+      const own = inside.filter((hole) => insideRing(outer, tracedRing(hole.outer)[0] as YardPoint));
+      const areaM2 =
+        ringAreaM2(outer) - own.reduce((sum, hole) => sum + ringAreaM2(tracedRing(hole.outer)), 0);
       const id = `${String.fromCharCode(65 + z)}${i + 1}`;
-      const region = { outer, holes: own.map((hole) => [...hole.outer].reverse()) };
+      const region = { outer, holes: own.map((hole) => [...tracedRing(hole.outer)].reverse()) };
       return { id, zoneId: outline.id, zoneName: zone.name, region, areaM2 };
     });
     zone.cutsAtXM.forEach((xM, i) => {
-      const ys = crossings(outline.outer, xM);
+      const ys = crossings(tracedRing(outline.outer), xM);
       const between = [(own[i] as Section).id, (own[i + 1] as Section).id] as const;
       cutLines.push({ from: { xM, yM: ys[0] as number }, to: { xM, yM: ys.at(-1) as number }, between });
     });
     sections.push(...own);
-    const grossAreaM2 = ringAreaM2(outline.outer);
+    const grossAreaM2 = ringAreaM2(tracedRing(outline.outer));
     const treatedAreaM2 = own.reduce((sum, section) => sum + section.areaM2, 0);
     const leftOutM2 = zone.leftOutM2 ?? 0;
     zones.push({
@@ -148,13 +153,8 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
 }
 
 function makeYard(ground: HandMadeGround, swathM: number): Yard {
-  const outline = (id: string, kind: OutlineKind, name: string, ring: HandMadeZone['ring']): Outline => ({
-    id,
-    kind,
-    name,
-    outer: ring.map(([xM, yM]) => ({ xM, yM })),
-    holes: [],
-  });
+  const outline = (id: string, kind: OutlineKind, name: string, ring: HandMadeZone['ring']): Outline =>
+    newOutline({ id, kind, name, outer: straight(ring.map(([xM, yM]) => ({ xM, yM }))) });
   return {
     details: {
       id: 'yard',
@@ -164,6 +164,8 @@ function makeYard(ground: HandMadeGround, swathM: number): Yard {
       frame:
         ground.placed === false ? { kind: 'loose' } : { kind: 'placed', origin: { lonDeg: -93, latDeg: 45 } },
       cornerSigmaM: 0.1,
+      overlapRule: 'drawn-first',
+      amountsBy: 'plan',
     },
     pictures: [],
     outlines: [
@@ -171,6 +173,8 @@ function makeYard(ground: HandMadeGround, swathM: number): Yard {
       ...(ground.things ?? []).map((thing, i) => outline(`t${i}`, thing.kind, thing.name, thing.ring)),
     ],
     marks: ground.marks ?? [],
+    elevations: [],
+    checks: [],
     products: [
       {
         id: 'p',

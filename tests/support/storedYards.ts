@@ -1,14 +1,17 @@
+import { straight, tracedRing } from '../../core/curves/index.ts';
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import type { Change, Edit } from '../../core/edits/index.ts';
-import { applyEdit, putRow, rowsOf, YARD_PARTS } from '../../core/edits/index.ts';
-import type { YardPoint } from '../../core/spaces.ts';
+import { applyEdit, newOutline, putRow, rowsOf, YARD_PARTS } from '../../core/edits/index.ts';
+import type { Ring, YardPoint } from '../../core/spaces.ts';
 import {
   CUT_OUT_KINDS,
   type Mark,
   MARK_KINDS,
   type Outline,
   OUTLINE_KINDS,
+  OVERLAP_RULES,
+  PLACED_BY,
   type Yard,
   type YardFrame,
 } from '../../core/yard.ts';
@@ -39,10 +42,10 @@ export function rectOutline(
   y: number,
   width: number,
   height: number,
-  holes: Outline['holes'] = [],
+  holes: readonly Ring[] = [],
 ): Outline {
   const outer = [point(x, y), point(x + width, y), point(x + width, y + height), point(x, y + height)];
-  return { id, kind, name: `${kind} ${id}`, outer, holes };
+  return newOutline({ id, kind, name: `${kind} ${id}`, outer: straight(outer), holes: holes.map(straight) });
 }
 
 /** A yard with a row in every part and every table, and coordinates no decimal writes exactly. */
@@ -56,6 +59,8 @@ export function fullYard(frame: YardFrame = PLACED): Yard {
       unitSystem: 'us',
       frame,
       cornerSigmaM: 0.05,
+      overlapRule: 'smaller',
+      amountsBy: 'surface',
     },
     pictures: [
       {
@@ -67,12 +72,15 @@ export function fullYard(frame: YardFrame = PLACED): Yard {
         heightPx: 480,
         placement: {
           kind: 'scaled',
-          fromPx: { xPx: 0.5, yPx: 1 / 7 },
-          toPx: { xPx: 600, yPx: 1 / 7 },
-          lengthM: 30.48,
+          lengths: [
+            { fromPx: { xPx: 0.5, yPx: 1 / 7 }, toPx: { xPx: 600, yPx: 1 / 7 }, lengthM: 30.48 },
+            { fromPx: { xPx: 20, yPx: 10 }, toPx: { xPx: 20, yPx: 400 }, lengthM: 19.9 },
+          ],
           corners: [point(-16, 12), point(16, 12), point(16, -12), point(-16, -12)],
         },
         attribution: 'drawn by hand',
+        cornerSigmaM: null,
+        scaleSigma: 1 / 300,
       },
     ],
     outlines: [
@@ -83,9 +91,47 @@ export function fullYard(frame: YardFrame = PLACED): Yard {
         [point(-30, 5), point(-30, 9), point(-26, 9), point(-26, 5)],
       ]),
       rectOutline('c1', 'check-plot', -39, 1, 2, 2),
+      newOutline({
+        id: 'z3',
+        kind: 'zone',
+        name: 'round the oak',
+        outer: {
+          kind: 'corners',
+          corners: [
+            { ...point(60, 0), run: { kind: 'arc', via: point(70.1, -2.3) } },
+            { ...point(80, 0), keepOffM: 0.9 },
+            { ...point(80, 20), run: { kind: 'smooth' } },
+            { ...point(70, 23), run: { kind: 'smooth' }, keepOffM: 1 / 3 },
+            point(60, 20),
+          ],
+        },
+        holes: [{ kind: 'circle', centre: point(70, 10), radiusM: Math.SQRT1_2 }],
+        placing: { by: 'picture', pictureId: 'p1', sigmaM: 0.12 },
+        keepOffM: 1.5,
+        slope: { kind: 'elevation', elevationId: 'e1' },
+        claimsOverlaps: true,
+      }),
+      newOutline({
+        id: 't1',
+        kind: 'tree',
+        name: 'oak',
+        outer: { kind: 'ellipse', centre: point(90, 10), halfLengthM: 3, halfWidthM: 2, bearingDeg: 33.3 },
+        slope: { kind: 'grade', grade: 1 / 7 },
+      }),
       rectOutline('h1', 'hardscape', 28, 15, 5, 5),
     ],
     marks: [{ id: 'm1', kind: 'spigot', name: 'Spigot', at: point(30.1, 10) }, corner],
+    elevations: [
+      {
+        id: 'e1',
+        name: 'ground.tif',
+        columns: 2,
+        rows: 3,
+        corners: [point(50, 30), point(90, 30), point(90, -10), point(50, -10)],
+        heightsMm: [1000, 1250, null, 900, -12, 0],
+      },
+    ],
+    checks: [{ id: 'x1', name: 'diagonal', from: point(0, 0), to: point(30.1, 20.7), tapedM: 36.55 }],
     products: [
       {
         id: 'f1',
@@ -134,8 +180,13 @@ export function fullYard(frame: YardFrame = PLACED): Yard {
 export function moveCorner(yard: Yard, outlineId: string, to: YardPoint): Edit {
   const outline = yard.outlines.find((row) => row.id === outlineId);
   if (outline === undefined) throw new Error(`no outline ${outlineId}`);
-  const moved = { ...outline, outer: [to, ...outline.outer.slice(1)] };
+  const moved = { ...outline, outer: straight([to, ...tracedRing(outline.outer).slice(1)]) };
   return { label: `move corner of ${outline.name}`, changes: [putRow(yard, 'outlines', moved)] };
+}
+
+/** JSON has no minus zero. */
+function noMinusZero(value: number): number {
+  return value === 0 ? 0 : value;
 }
 
 /** A record as core makes them: with the usual prototype. */
@@ -145,12 +196,30 @@ function record<T extends object>(model: { [K in keyof T]: fc.Arbitrary<T[K]> })
 
 const anyText = fc.string({ unit: 'grapheme', maxLength: 12 });
 /** Minus zero left out: a column of the file keeps no sign of zero. */
-const anyNumber = fc
-  .double({ noNaN: true, noDefaultInfinity: true })
-  .map((value) => (value === 0 ? 0 : value));
+const anyNumber = fc.double({ noNaN: true, noDefaultInfinity: true }).map(noMinusZero);
 const anyPoint = record({ xM: anyNumber, yM: anyNumber });
-const anyRing = fc.array(anyPoint, { maxLength: 6 });
 const numberOrNull = fc.option(anyNumber, { nil: null });
+const anyRun = fc.oneof(
+  record({ kind: fc.constant('arc' as const), via: anyPoint }),
+  fc.constant({ kind: 'smooth' as const }),
+);
+const anyCorner = fc.oneof(
+  anyPoint,
+  record({ xM: anyNumber, yM: anyNumber, run: anyRun }),
+  record({ xM: anyNumber, yM: anyNumber, keepOffM: anyNumber }),
+);
+/** Curves whose numbers are those of a yard, so that their corners are finite. */
+const anyTraced = fc.oneof(
+  record({ kind: fc.constant('corners' as const), corners: fc.array(anyCorner, { maxLength: 6 }) }),
+  record({
+    kind: fc.constant('circle' as const),
+    centre: record({
+      xM: fc.double({ min: -99, max: 99, noNaN: true }).map(noMinusZero),
+      yM: fc.constant(1 / 3),
+    }),
+    radiusM: fc.double({ min: 0.1, max: 50, noNaN: true }),
+  }),
+);
 
 /** Rows of every form the file can hold, sensible or not. */
 const ROWS = {
@@ -167,6 +236,8 @@ const ROWS = {
       }),
     ),
     cornerSigmaM: numberOrNull,
+    overlapRule: fc.constantFrom(...OVERLAP_RULES),
+    amountsBy: fc.constantFrom('plan' as const, 'surface' as const),
   }),
   pictures: record({
     name: anyText,
@@ -183,14 +254,38 @@ const ROWS = {
       }),
     ),
     attribution: anyText,
+    cornerSigmaM: numberOrNull,
+    scaleSigma: numberOrNull,
   }),
   outlines: record({
     kind: fc.constantFrom(...OUTLINE_KINDS, ...CUT_OUT_KINDS),
     name: anyText,
-    outer: anyRing,
-    holes: fc.array(anyRing, { maxLength: 2 }),
+    outer: anyTraced,
+    holes: fc.array(anyTraced, { maxLength: 2 }),
+    placing: record({
+      by: fc.constantFrom(...PLACED_BY),
+      pictureId: fc.option(anyText, { nil: null }),
+      sigmaM: numberOrNull,
+    }),
+    keepOffM: numberOrNull,
+    slope: fc.option(
+      fc.oneof(
+        record({ kind: fc.constant('grade' as const), grade: anyNumber }),
+        record({ kind: fc.constant('elevation' as const), elevationId: anyText }),
+      ),
+      { nil: null },
+    ),
+    claimsOverlaps: fc.boolean(),
   }),
   marks: record({ kind: fc.constantFrom(...MARK_KINDS), name: anyText, at: anyPoint }),
+  elevations: record({
+    name: anyText,
+    columns: fc.constant(2),
+    rows: fc.constant(2),
+    corners: fc.tuple(anyPoint, anyPoint, anyPoint, anyPoint),
+    heightsMm: fc.array(fc.option(fc.integer(), { nil: null }), { minLength: 4, maxLength: 4 }),
+  }),
+  checks: record({ name: anyText, from: anyPoint, to: anyPoint, tapedM: anyNumber }),
   products: record({
     name: anyText,
     use: fc.constantFrom('fertilizer' as const, 'pesticide' as const, 'other' as const),

@@ -120,15 +120,30 @@ function listTable(table: string, columns: readonly string[], about: string): st
 
 const AREAS = ['gross_area_m2 DOUBLE', 'turf_area_m2 DOUBLE', 'treated_area_m2 DOUBLE'];
 const KIND = ['kind TEXT NOT NULL'];
+/** How an outline was traced and placed; `traced` is JSON, and NULL where the geometry says it all. */
+const OUTLINE = [
+  'traced TEXT',
+  'placed_by TEXT NOT NULL',
+  'picture_id TEXT',
+  'corner_sigma_m DOUBLE',
+  'keep_off_m DOUBLE',
+  'slope TEXT',
+  'claims_overlaps BOOLEAN NOT NULL',
+];
 
 export const V001_FIRST_TABLES: Migration = {
   version: 1,
   sql: [
     STANDARD_TABLES,
-    featureTable('zones', 'POLYGON', AREAS, 'Lawn that is treated as one piece'),
-    featureTable('cut_outs', 'POLYGON', KIND, 'What is never treated: bed, hardscape, building, water, tree'),
-    featureTable('keep_offs', 'POLYGON', [], 'Strips that are kept clear'),
-    featureTable('check_plots', 'POLYGON', [], 'Patches left untreated to compare against'),
+    featureTable('zones', 'POLYGON', [...OUTLINE, ...AREAS], 'Lawn that is treated as one piece'),
+    featureTable(
+      'cut_outs',
+      'POLYGON',
+      [...KIND, ...OUTLINE],
+      'What is never treated: bed, hardscape, building, water, tree',
+    ),
+    featureTable('keep_offs', 'POLYGON', OUTLINE, 'Strips that are kept clear'),
+    featureTable('check_plots', 'POLYGON', OUTLINE, 'Patches left untreated to compare against'),
     featureTable('marks', 'POINT', KIND, 'Spigots and landmarks'),
     attributeTable(
       'yard_details',
@@ -140,6 +155,8 @@ export const V001_FIRST_TABLES: Migration = {
         'origin_lon_deg DOUBLE',
         'origin_lat_deg DOUBLE',
         'corner_sigma_m DOUBLE',
+        'overlap_rule TEXT NOT NULL',
+        'amounts_by TEXT NOT NULL',
       ],
       'The yard itself, one row',
     ),
@@ -152,6 +169,8 @@ export const V001_FIRST_TABLES: Migration = {
         'height_px INTEGER NOT NULL',
         'placement TEXT NOT NULL',
         'attribution TEXT NOT NULL',
+        'corner_sigma_m DOUBLE',
+        'scale_sigma DOUBLE',
       ],
       'Base pictures and how they lie in the yard (placement is JSON)',
     ),
@@ -159,6 +178,27 @@ export const V001_FIRST_TABLES: Migration = {
       'images',
       ['image_hash TEXT NOT NULL UNIQUE', 'media_type TEXT NOT NULL', 'bytes BLOB NOT NULL'],
       'Bytes of the base pictures, by SHA-256',
+    ),
+    listTable(
+      'elevations',
+      [
+        'grid_columns INTEGER NOT NULL',
+        'grid_rows INTEGER NOT NULL',
+        'corners TEXT NOT NULL',
+        'heights_mm TEXT NOT NULL',
+      ],
+      'Heights of the ground on a grid (corners and heights_mm are JSON)',
+    ),
+    listTable(
+      'field_checks',
+      [
+        'from_x_m DOUBLE NOT NULL',
+        'from_y_m DOUBLE NOT NULL',
+        'to_x_m DOUBLE NOT NULL',
+        'to_y_m DOUBLE NOT NULL',
+        'taped_m DOUBLE NOT NULL',
+      ],
+      'Distances taped on the ground to hold the map against',
     ),
     listTable(
       'products',

@@ -1,3 +1,4 @@
+import { tracedRegion } from '../../../core/curves/index.ts';
 import { yardToLonLat } from '../../../core/frame/index.ts';
 import { orientRegion } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
@@ -36,8 +37,8 @@ export function yardToGeoJson(yard: Yard, fileName: string): Result<GeoJsonFile>
     return trouble({ kind: 'file/yard-has-no-place', where: { fileName }, facts: {} });
   }
   const { origin } = frame;
-  const outlines = yard.outlines.map(({ kind, name, outer, holes }) =>
-    feature({ kind, name }, polygon(origin, [{ outer, holes }])),
+  const outlines = yard.outlines.map((outline) =>
+    feature({ kind: outline.kind, name: outline.name }, polygon(origin, [tracedRegion(outline)])),
   );
   const marks = yard.marks.map(({ kind, name, at }) =>
     feature({ kind, name }, { type: 'Point', coordinates: position(origin, at) }),

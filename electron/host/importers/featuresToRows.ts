@@ -1,3 +1,5 @@
+import { straight } from '../../../core/curves/index.ts';
+import { newOutline } from '../../../core/edits/index.ts';
 import { lonLatToYard } from '../../../core/frame/index.ts';
 import { checkRing, orientRegion } from '../../../core/kernel/index.ts';
 import type { Problem, ProblemKind } from '../../../core/problems.ts';
@@ -78,7 +80,8 @@ function outlineOf(
   }
   const [first, ...more] = problems;
   if (first !== undefined) return trouble(first, ...more);
-  return ok({ id, kind, name, ...orientRegion({ outer, holes }) });
+  const region = orientRegion({ outer, holes });
+  return ok(newOutline({ id, kind, name, outer: straight(region.outer), holes: region.holes.map(straight) }));
 }
 
 /** A hole with one of these takes nothing away. */

@@ -140,7 +140,15 @@ function pictureRow(
   bytes: Uint8Array,
 ): Pick<BroughtPicture, 'picture' | 'image'> {
   const imageHash = createHash('sha256').update(bytes).digest('hex');
-  const picture = { name: nameFromFile(fileName), imageHash, mediaType, ...size, attribution: '' };
+  const picture = {
+    name: nameFromFile(fileName),
+    imageHash,
+    mediaType,
+    ...size,
+    attribution: '',
+    cornerSigmaM: null,
+    scaleSigma: null,
+  };
   return { picture, image: { imageHash, mediaType, bytes } };
 }
 

@@ -58,11 +58,20 @@ export class GeoPackageYardStore implements YardStore {
         pictures: this.#tables.readRows('pictures'),
         outlines: this.#tables.readRows('outlines'),
         marks: this.#tables.readRows('marks'),
+        elevations: this.#tables.readRows('elevations'),
+        checks: this.#tables.readRows('checks'),
         products: this.#tables.readRows('products'),
         applicators: this.#tables.readRows('applicators'),
         jobs: this.#tables.readRows('jobs'),
       };
     });
+  }
+
+  #writeAreas(): void {
+    const [details] = this.#tables.readRows('details');
+    const outlines = this.#tables.readRows('outlines');
+    // Pictures say how sure an area is, and elevations how steep: neither moves an edge.
+    if (details !== undefined) writeAreas(this.#db, { details, outlines, pictures: [], elevations: [] });
   }
 
   applyEdit(edit: Edit, images: readonly NewImage[]): Result<EditHistory> {
@@ -148,7 +157,7 @@ export class GeoPackageYardStore implements YardStore {
       const details = this.#tables.findRow('details', 'yard');
       if (details !== null) writeFrame(this.#db, details.row.frame);
     }
-    if (parts.has('outlines')) writeAreas(this.#db, this.#tables.readRows('outlines'));
+    if (parts.has('outlines') || parts.has('details')) this.#writeAreas();
     writeContents(this.#db, touched);
   }
 
@@ -198,7 +207,7 @@ export function writeNewYard(
     });
   }
   writeImages(db, images);
-  writeAreas(db, yard.outlines);
+  writeAreas(db, yard);
   writeContents(
     db,
     YARD_PARTS.flatMap((part) => tablesOf(part).map((table) => table.name)),

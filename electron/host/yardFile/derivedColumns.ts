@@ -1,7 +1,7 @@
 import type Database from 'better-sqlite3';
-import { type ResolvedZone, resolveZones } from '../../../core/zones/index.ts';
+import { type Ground, type ResolvedZone, resolveZones } from '../../../core/zones/index.ts';
 import { FEATURE_TABLES, spatialFrameOf, srsIdOf, withSrsId } from '../../../core/yardFile/index.ts';
-import type { Outline, YardFrame } from '../../../core/yard.ts';
+import type { YardFrame } from '../../../core/yard.ts';
 
 /**
  * What a GIS user sees and this program never reads back: the areas of the zones, the extent of each layer,
@@ -9,8 +9,8 @@ import type { Outline, YardFrame } from '../../../core/yard.ts';
  */
 
 /** Areas of every zone, or none while the outlines do not make sense (an edge that crosses itself). */
-export function writeAreas(db: Database.Database, outlines: readonly Outline[]): void {
-  const resolved = resolveZones(outlines, null);
+export function writeAreas(db: Database.Database, ground: Ground): void {
+  const resolved = resolveZones(ground);
   const areas = new Map<string, ResolvedZone>();
   if (resolved.ok) for (const zone of resolved.value.zones) areas.set(zone.zoneId, zone);
   const rows = db.prepare<[], AreaRow>(

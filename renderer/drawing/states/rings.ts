@@ -1,3 +1,4 @@
+import { outlineRings } from '../../../core/curves/index.ts';
 import type { Ring, YardPoint } from '../../../core/spaces.ts';
 import type { Outline } from '../../../core/yard.ts';
 import type { Handle } from '../drawing.ts';
@@ -5,7 +6,7 @@ import { cornerAfter, middle, moved } from '../plane.ts';
 
 /** Ring 0 is the outer ring, 1… the holes: the numbering a handle uses. */
 export function ringsOf(outline: Outline): readonly Ring[] {
-  return [outline.outer, ...outline.holes];
+  return outlineRings(outline);
 }
 
 export function moveCorner(rings: readonly Ring[], handle: Handle, to: YardPoint): readonly Ring[] {

@@ -1,8 +1,9 @@
+import { movedTraced, tracedRing } from '../../../core/curves/index.ts';
 import { type Change, type Edit, makeEdit, putRow } from '../../../core/edits/index.ts';
 import { distanceM, regionContains } from '../../../core/kernel/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import { parseLength } from '../../../core/units/index.ts';
-import type { Picture, PictureCorners, Yard } from '../../../core/yard.ts';
+import type { Picture, PictureCorners, Traced, Yard } from '../../../core/yard.ts';
 import type { DrawingContext, DrawingInput, ScalePictureState, SetAside, Step } from '../drawing.ts';
 import { pictureCorners, yardToPicture } from '../pictureCorners.ts';
 import { moved } from '../plane.ts';
@@ -101,18 +102,16 @@ export function scaleEdit(
       ...picture,
       placement: {
         kind: 'scaled',
-        fromPx: yardToPicture(picture, from),
-        toPx: yardToPicture(picture, to),
-        lengthM,
+        lengths: [{ fromPx: yardToPicture(picture, from), toPx: yardToPicture(picture, to), lengthM }],
         corners: corners.map(scaled) as unknown as PictureCorners,
       },
     }),
   ];
   if (picture.placement.kind === 'unscaled') return makeEdit(`scale ${picture.name}`, ...changes);
   for (const outline of yard.outlines) {
-    if (!outline.outer.some(covers)) continue;
-    const outer = outline.outer.map(scaled);
-    const holes = outline.holes.map((hole) => hole.map(scaled));
+    if (!tracedRing(outline.outer).some(covers)) continue;
+    const move = (traced: Traced): Traced => movedTraced(traced, { move: scaled, scale: factor, turnDeg: 0 });
+    const [outer, holes] = [move(outline.outer), outline.holes.map(move)];
     changes.push(putRow(yard, 'outlines', { ...outline, outer, holes }));
   }
   for (const mark of yard.marks) {

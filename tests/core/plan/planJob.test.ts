@@ -1,3 +1,6 @@
+import { straight, tracedRing } from '../../../core/curves/index.ts';
+import { newOutline } from '../../../core/edits/index.ts';
+import type { YardPoint } from '../../../core/spaces.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadAreaM2 } from '../../../core/applicators/index.ts';
@@ -13,7 +16,7 @@ function outline(id: string, kind: Outline['kind'], x0: number, y0: number, x1: 
     { xM: x1, yM: y1 },
     { xM: x0, yM: y1 },
   ];
-  return { id, kind, name: `${kind} ${id}`, outer, holes: [] };
+  return newOutline({ id, kind, name: `${kind} ${id}`, outer: straight(outer) });
 }
 
 const FRONT = outline('front', 'zone', 0, 0, 20, 12);
@@ -39,10 +42,14 @@ function yardWith(parts: Parts = {}): Yard {
       unitSystem: 'us',
       frame,
       cornerSigmaM: 0.1,
+      overlapRule: 'drawn-first',
+      amountsBy: 'plan',
     },
     pictures: [],
     outlines: parts.outlines ?? [FRONT, BACK, BED],
     marks: [],
+    elevations: [],
+    checks: [],
     products: [productWith(parts.product)],
     applicators: [applicatorWith(parts.applicator)],
     jobs: [
@@ -167,10 +174,8 @@ describe('a job that cannot be planned', () => {
   });
 
   test('passes on what is wrong with an outline', () => {
-    const bow = {
-      ...FRONT,
-      outer: [FRONT.outer[0], FRONT.outer[2], FRONT.outer[1], FRONT.outer[3]],
-    } as Outline;
+    const [a, b, c, d] = tracedRing(FRONT.outer) as [YardPoint, YardPoint, YardPoint, YardPoint];
+    const bow = { ...FRONT, outer: straight([a, c, b, d]) };
     expect(problemsOf(yardWith({ outlines: [bow] }))[0]?.kind).toBe('shape/self-crossing');
   });
 });

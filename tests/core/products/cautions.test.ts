@@ -1,19 +1,20 @@
+import { straight } from '../../../core/curves/index.ts';
+import { newOutline } from '../../../core/edits/index.ts';
 import { describe, expect, test } from 'vitest';
 import { cautionsFor } from '../../../core/products/index.ts';
 import type { Applicator, Outline, Product, Yard } from '../../../core/yard.ts';
 import { applicatorWith, galPer1000Ft2, productWith } from '../../support/products.ts';
 
-const POND: Outline = {
+const POND = newOutline({
   id: 'o1',
   kind: 'water',
   name: 'Pond',
-  outer: [
+  outer: straight([
     { xM: 0, yM: 0 },
     { xM: 3, yM: 0 },
     { xM: 3, yM: 3 },
-  ],
-  holes: [],
-};
+  ]),
+});
 
 function yardWith(...outlines: readonly Outline[]): Yard {
   const frame = { kind: 'loose' } as const;
@@ -25,10 +26,14 @@ function yardWith(...outlines: readonly Outline[]): Yard {
       unitSystem: 'us',
       frame,
       cornerSigmaM: null,
+      overlapRule: 'drawn-first',
+      amountsBy: 'plan',
     },
     pictures: [],
     outlines,
     marks: [],
+    elevations: [],
+    checks: [],
     products: [],
     applicators: [],
     jobs: [],

@@ -56,6 +56,8 @@ test('pictures with a place are laid by three corners; those without a scale are
     heightPx: 300,
     placement: { kind: 'georeferenced', crs: 'EPSG:32615', corners },
     attribution: '',
+    cornerSigmaM: null,
+    scaleSigma: null,
   };
   const unscaled: Picture = { ...picture, id: 'c', placement: { kind: 'unscaled' } };
   const drawn = drawPictures(VIEW, { ...yard, pictures: [picture, unscaled] }, 0.3);

@@ -1,3 +1,4 @@
+import { tracedRing } from '../../../core/curves/index.ts';
 import { describe, expect, test } from 'vitest';
 import { layoutSheet, type PageSubpath, type PathMark, type SheetPage } from '../../../core/sheet/index.ts';
 import { GROUND_INK } from '../../../core/sheet/hatch.ts';
@@ -32,8 +33,9 @@ function perimeterMm({ points }: PageSubpath): number {
 }
 
 function perimeterM({ outer }: Outline): number {
-  return outer.reduce((sum, point, i) => {
-    const next = outer[(i + 1) % outer.length] ?? point;
+  const ring = tracedRing(outer);
+  return ring.reduce((sum, point, i) => {
+    const next = ring[(i + 1) % ring.length] ?? point;
     return sum + Math.hypot(next.xM - point.xM, next.yM - point.yM);
   }, 0);
 }

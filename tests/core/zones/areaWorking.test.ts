@@ -1,3 +1,4 @@
+import { tracedRing } from '../../../core/curves/index.ts';
 import { describe, expect, test } from 'vitest';
 import { GRID_M, ringPerimeterM } from '../../../core/kernel/index.ts';
 import { FOOT_M, SQUARE_FOOT_M2, type UnitSystem } from '../../../core/units/index.ts';
@@ -14,7 +15,7 @@ function yardWith(outlines: readonly Outline[], unitSystem: UnitSystem, cornerSi
 }
 
 function work(yard: Yard, zoneId: string) {
-  const resolved = resolveZones(yard.outlines, yard.details.cornerSigmaM);
+  const resolved = resolveZones(yard);
   if (!resolved.ok) throw new Error('the yard does not resolve');
   const working = areaWorking(resolved.value, yard, zoneId);
   if (working === undefined) throw new Error('no working');
@@ -78,7 +79,8 @@ test('on random yards the working gives the areas of the yard, and its columns a
       const { working, resolved } = work(yard, zoneId);
       const at = resolved.zones.findIndex((zone) => zone.zoneId === zoneId);
       const zone = resolved.zones[at];
-      const ring = outlines.find((row) => row.id === zoneId)?.outer ?? [];
+      const drawn = outlines.find((row) => row.id === zoneId);
+      const ring = drawn ? tracedRing(drawn.outer) : [];
       const [edge] = working.rings;
       if (zone === undefined || edge === undefined) throw new Error(`no zone of seed ${seed}`);
       // The accuracy `ringWorking` states, and the kernel's: perimeter times its grid.

@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { intersectRegions, regionsAreaM2, ringPerimeterM } from '../../../core/kernel/index.ts';
 import type { Outline } from '../../../core/yard.ts';
 import { type ResolvedYard, type ResolvedZone, resolveZones } from '../../../core/zones/index.ts';
-import { lShape, moved, outline, points, rect, region } from '../../support/builders.ts';
+import { groundOf, lShape, moved, outline, points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { randomYard, seededRandom, yardOutlines } from '../../support/randomYards.ts';
 
 function resolved(outlines: readonly Outline[], cornerSigmaM: number | null = null): ResolvedYard {
-  const answer = resolveZones(outlines, cornerSigmaM);
+  const answer = resolveZones(groundOf(outlines, cornerSigmaM));
   if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
   return answer.value;
 }
@@ -149,13 +149,12 @@ describe('what the person should know', () => {
 
 test('every outline that cannot stand is named, and nothing is counted', () => {
   const answer = resolveZones(
-    [
+    groundOf([
       outline('zone', 'bow-tie', points([0, 0], [2, 2], [2, 0], [0, 2])),
       front,
       outline('bed', 'line', points([0, 0], [1, 1], [2, 2])),
       outline('bed', 'holed', rect(0, 0, 5, 5), points([1, 1], [2, 2])),
-    ],
-    null,
+    ]),
   );
   expect(answer.ok).toBe(false);
   expect(answer.ok ? [] : answer.problems).toMatchObject([

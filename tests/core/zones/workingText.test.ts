@@ -9,7 +9,7 @@ const yard = yardOf({
 const metric = { ...yard, details: { ...yard.details, unitSystem: 'metric' as const, cornerSigmaM: null } };
 
 test('the copied working holds corners, products, sums and the balance in lines that can be checked', () => {
-  const resolved = resolveZones(metric.outlines, null);
+  const resolved = resolveZones(metric);
   if (!resolved.ok) throw new Error('the yard does not resolve');
   const working = areaWorking(resolved.value, metric, 'lawn');
   if (working === undefined) throw new Error('no working');

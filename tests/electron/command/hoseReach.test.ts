@@ -1,3 +1,5 @@
+import { straight } from '../../../core/curves/index.ts';
+import { newOutline } from '../../../core/edits/index.ts';
 import { describe, expect, test } from 'vitest';
 import type { Pass } from '../../../core/passes/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
@@ -12,13 +14,8 @@ const box = (west: number, south: number, east: number, north: number): YardPoin
   point(east, north),
   point(west, north),
 ];
-const outline = (kind: Outline['kind'], outer: YardPoint[]): Outline => ({
-  id: kind,
-  kind,
-  name: kind,
-  outer,
-  holes: [],
-});
+const outline = (kind: Outline['kind'], outer: YardPoint[]): Outline =>
+  newOutline({ id: kind, kind, name: kind, outer: straight(outer) });
 const pass = (sectionId: string, ...line: YardPoint[]): Pass => {
   const lengthM = line.slice(1).reduce((sum, b, at) => {
     const a = line[at] ?? b;

@@ -8,7 +8,7 @@ const yard = sampleYard();
 
 describe('the sample yard', () => {
   test('has the net and treated areas its README states', () => {
-    const resolved = resolveZones(yard.outlines, yard.details.cornerSigmaM);
+    const resolved = resolveZones(yard);
     if (!resolved.ok) throw new Error(JSON.stringify(resolved.problems));
     // Closed forms and GeographicLib Planimeter 2.1.2, as worked in sample-maps/README.md; Planimeter prints 1e-4 m².
     const stated = [
@@ -24,7 +24,7 @@ describe('the sample yard', () => {
   });
 
   test('shows nothing to mend: no overlap, no warning', () => {
-    const resolved = resolveZones(yard.outlines, yard.details.cornerSigmaM);
+    const resolved = resolveZones(yard);
     expect(resolved).toMatchObject({ ok: true, value: { overlaps: [], warnings: [] } });
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { previewOf } from '../../../renderer/drawing/index.ts';
 import { outline, rect } from '../../support/builders.ts';
-import { Hand, pointing, trace, xy, yardOf } from '../../support/drawing.ts';
+import { Hand, pointing, trace, ringAt, xy, yardOf } from '../../support/drawing.ts';
 
 const lawn = outline('zone', 'lawn', rect(0, 0, 10, 6));
 
@@ -18,7 +18,7 @@ describe('what the hand is doing', () => {
   test('while a corner is dragged the yard is as it would stand if it were let go', () => {
     const hand = new Hand(yardOf({ outlines: [lawn] })).click([5, 2]);
     hand.do(pointing('press', 10, 6), pointing('move', 12, 8));
-    expect(xy(shown(hand).yard.outlines[0]?.outer ?? [])[2]).toEqual([12, 8]); // where the corner is held
+    expect(xy(ringAt(shown(hand).yard, 0))[2]).toEqual([12, 8]); // where the corner is held
     expect(shown(hand).areaM2).toBe(76); // shoelace by hand: (0,0) (10,0) (12,8) (0,6) -> (0+80+72+0)/2
     expect(hand.yard.outlines[0]).toBe(lawn);
   });

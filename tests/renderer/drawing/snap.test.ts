@@ -1,3 +1,4 @@
+import { tracedRing } from '../../../core/curves/index.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { distanceM } from '../../../core/kernel/index.ts';
@@ -70,7 +71,7 @@ describe('snapping', () => {
         expect(distanceM(snapped.at, at)).toBeLessThanOrEqual(reachM * (1 + 1e-9));
         if (snapped.to === 'corner') {
           for (const { outer } of yard.outlines) {
-            for (const other of outer) {
+            for (const other of tracedRing(outer)) {
               expect(distanceM(snapped.at, at)).toBeLessThanOrEqual(distanceM(other, at));
             }
           }

@@ -1,3 +1,4 @@
+import { straight, tracedRing } from '../../../../core/curves/index.ts';
 import { describe, expect, test } from 'vitest';
 import { planJob } from '../../../../core/plan/index.ts';
 import { yardToLonLat } from '../../../../core/frame/index.ts';
@@ -35,7 +36,8 @@ describe('a yard as GeoJSON', () => {
       const [outer = []] = geometry.coordinates;
       expect(outer.at(-1)).toEqual(outer[0]); // RFC 7946, 3.1.6: first and last are the same
       expect(turning(outer as [number, number][])).toBeGreaterThan(0); // RFC 7946, 3.1.6: right-hand rule
-      const [first] = yard.outlines[at]?.outer ?? [];
+      const drawn = yard.outlines[at];
+      const [first] = drawn ? tracedRing(drawn.outer) : [];
       const origin = { lonDeg: -86.2, latDeg: 39.9 };
       const { lonDeg, latDeg } = yardToLonLat(origin, first ?? { xM: 0, yM: 0 });
       expect(outer.some(([lon, lat]) => lon === lonDeg && lat === latDeg)).toBe(true);
@@ -43,7 +45,10 @@ describe('a yard as GeoJSON', () => {
   });
 
   test('turns an outline drawn clockwise', () => {
-    const drawn = yard.outlines.map((outline) => ({ ...outline, outer: [...outline.outer].reverse() }));
+    const drawn = yard.outlines.map((outline) => ({
+      ...outline,
+      outer: straight([...tracedRing(outline.outer)].reverse()),
+    }));
     const turned = fileOf(yardToGeoJson({ ...yard, outlines: drawn }, 'x'));
     for (const { geometry } of turned.features) {
       if (geometry.type === 'Polygon') {

@@ -1,3 +1,4 @@
+import { outlineRings, tracedRing } from '../../../../core/curves/index.ts';
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { applyEdit, inverseOf } from '../../../../core/edits/index.ts';
@@ -176,8 +177,8 @@ describe('a yard from outlines', () => {
         const next = ring[(at + 1) % ring.length] ?? { xM, yM };
         return sum + (xM * next.yM - next.xM * yM) / 2;
       }, 0);
-    expect(area(outline?.outer)).toBeGreaterThan(0); // written clockwise, kept counter-clockwise
-    expect(area(outline?.holes[0])).toBeLessThan(0); // written counter-clockwise, kept clockwise
+    expect(area(outline && tracedRing(outline.outer))).toBeGreaterThan(0); // written clockwise, kept counter-clockwise
+    expect(area(outline && outlineRings(outline)[1])).toBeLessThan(0); // written counter-clockwise, kept clockwise
   });
 
   test('is refused when an edge crosses itself, and the outline is named with the crossing', async () => {
@@ -208,7 +209,7 @@ describe('a yard from outlines', () => {
       [179.9999, -17],
     ];
     const { document } = await draft('island.geojson', geoJson([ring]));
-    const widths = document.outlines[0]?.outer.map(({ xM }) => xM) ?? [];
+    const widths = document.outlines.flatMap(({ outer }) => tracedRing(outer)).map(({ xM }) => xM);
     // 0.0002° of longitude at 17 S: 0.0002 × π/180 × N cos 17°, N = a/√(1 − e² sin² 17°) = 6,379,962.6 m (WGS84)
     expectNear(
       Math.max(...widths) - Math.min(...widths),
@@ -228,9 +229,9 @@ describe('a yard from outlines', () => {
     );
     for (const [at, outline] of yard.outlines.entries()) {
       // Rings may start elsewhere or run the other way; each corner is there again.
-      for (const corner of outline.outer) {
-        const near =
-          document.outlines[at]?.outer.map(({ xM, yM }) => Math.hypot(xM - corner.xM, yM - corner.yM)) ?? [];
+      for (const corner of tracedRing(outline.outer)) {
+        const there = document.outlines.slice(at, at + 1).flatMap(({ outer }) => tracedRing(outer));
+        const near = there.map(({ xM, yM }) => Math.hypot(xM - corner.xM, yM - corner.yM));
         expectNear(Math.min(...near), 0, 1e-6, 'm'); // a micrometre; degrees are written at full precision
       }
     }
@@ -255,7 +256,9 @@ describe('a file brought into an open yard', () => {
     const { edit } = valueIn<{ edit: Parameters<typeof applyEdit>[1] }>(
       await draftImport(yard, { fileName: 'bed.geojson', bytes: geoJson([RING]) }),
     );
-    const corners = applyEdit(yard, edit).outlines.at(-1)?.outer ?? [];
+    const corners = applyEdit(yard, edit)
+      .outlines.slice(-1)
+      .flatMap(({ outer }) => tracedRing(outer));
     // RING begins at 86.2 W 39.9 N, the origin of the sample yard's frame
     expectNear(Math.min(...corners.map(({ xM, yM }) => Math.hypot(xM, yM))), 0, 1e-6, 'm');
   });

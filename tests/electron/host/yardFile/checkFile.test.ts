@@ -106,7 +106,7 @@ describe('rows that make no sense are damage, named by table and row, and never 
     ["UPDATE marks SET kind = 'zone'", 'marks m1: kind is none of'],
     ["UPDATE jobs SET zone_ids = '[1'", 'jobs j1: is not JSON text'],
     ["UPDATE jobs SET zone_ids = '{}'", 'jobs j1: zoneIds is not a list'],
-    ['UPDATE pictures SET placement = \'{"kind":"scaled"}\'', 'pictures p1: placement has no fromPx'],
+    ['UPDATE pictures SET placement = \'{"kind":"scaled"}\'', 'pictures p1: placement has no lengths'],
     ['UPDATE pictures SET placement = \'{"kind":"toString"}\'', 'pictures p1: placement is none of'],
     ["UPDATE yard_details SET frame_kind = 'moon'", 'yard_details : frame is none of placed, loose'],
     [

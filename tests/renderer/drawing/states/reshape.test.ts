@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { outline, rect } from '../../../support/builders.ts';
-import { Hand, pointing, xy, yardOf } from '../../../support/drawing.ts';
+import { Hand, pointing, ringAt, xy, yardOf } from '../../../support/drawing.ts';
 
 const lawn = outline('zone', 'lawn', rect(0, 0, 10, 6));
 
@@ -10,7 +10,7 @@ function picked(): Hand {
 }
 
 function ring(hand: Hand) {
-  return xy(hand.yard.outlines[0]?.outer ?? []);
+  return xy(ringAt(hand.yard, 0));
 }
 
 describe('reshaping an outline', () => {
@@ -195,7 +195,7 @@ describe('reshaping an outline', () => {
   test('a corner of a hole is moved in its hole, which stays clockwise', () => {
     const holed = outline('zone', 'holed', rect(0, 0, 10, 6), [...rect(2, 2, 2, 2)].reverse());
     const hand = new Hand(yardOf({ outlines: [holed] })).click([8, 3]).drag([4, 4], [5, 5]);
-    expect(xy(hand.yard.outlines[0]?.holes[0] ?? [])).toEqual([
+    expect(xy(ringAt(hand.yard, 0, 1))).toEqual([
       [2, 4],
       [5, 5],
       [4, 2],

@@ -1,9 +1,10 @@
+import { tracedRing } from '../../../../core/curves/index.ts';
 import { describe, expect, test } from 'vitest';
 import type { Picture } from '../../../../core/yard.ts';
 import { distanceM } from '../../../../core/kernel/index.ts';
 import { pictureCorners } from '../../../../renderer/drawing/index.ts';
 import { outline, rect } from '../../../support/builders.ts';
-import { Hand, xy, yardOf } from '../../../support/drawing.ts';
+import { Hand, ringAt, xy, yardOf } from '../../../support/drawing.ts';
 
 const plan: Picture = {
   id: 'plan',
@@ -13,8 +14,11 @@ const plan: Picture = {
   widthPx: 800,
   heightPx: 600,
   attribution: '',
+  cornerSigmaM: null,
+  scaleSigma: null,
   placement: { kind: 'unscaled' },
 };
+const none = { xPx: Number.NaN, yPx: Number.NaN };
 const take = { kind: 'take', tool: { kind: 'scale-picture', pictureId: 'plan' } } as const;
 
 describe('scaling a picture', () => {
@@ -22,7 +26,8 @@ describe('scaling a picture', () => {
     const hand = new Hand(yardOf({ pictures: [plan] })).do(take).click([-10, 0], [10, 0]).type('40');
     const scaled = hand.yard.pictures[0];
     if (scaled?.placement.kind !== 'scaled') throw new Error('not scaled');
-    const { fromPx, toPx, lengthM, corners } = scaled.placement;
+    const { lengths, corners } = scaled.placement;
+    const { fromPx, toPx, lengthM } = lengths[0] ?? { fromPx: none, toPx: none, lengthM: Number.NaN };
     expect(lengthM).toBe(40); // as typed
     // 20 m as shown became 40 m: the picture is twice as wide as it was shown.
     const [northWest, northEast] = pictureCorners(plan);
@@ -40,9 +45,7 @@ describe('scaling a picture', () => {
       ...plan,
       placement: {
         kind: 'scaled',
-        fromPx: { xPx: 0, yPx: 0 },
-        toPx: { xPx: 800, yPx: 0 },
-        lengthM: 40,
+        lengths: [{ fromPx: { xPx: 0, yPx: 0 }, toPx: { xPx: 800, yPx: 0 }, lengthM: 40 }],
         corners,
       },
     };
@@ -51,13 +54,13 @@ describe('scaling a picture', () => {
     const tap = { id: 'tap', kind: 'spigot', name: 'Tap', at: { xM: 4, yM: 0 } } as const;
     const yard = yardOf({ pictures: [once], outlines: [over, elsewhere], marks: [tap] });
     const hand = new Hand(yard).do(take).click([0, 0], [10, 0]).type('5');
-    expect(xy(hand.yard.outlines[0]?.outer ?? [])).toEqual([
+    expect(xy(ringAt(hand.yard, 0))).toEqual([
       [0, 0],
       [1, 0],
       [1, 1],
       [0, 1],
     ]); // half, about (0, 0)
-    expect(xy(hand.yard.outlines[1]?.outer ?? [])).toEqual(xy(elsewhere.outer));
+    expect(xy(ringAt(hand.yard, 1))).toEqual(xy(tracedRing(elsewhere.outer)));
     expect(hand.yard.marks[0]?.at).toEqual({ xM: 2, yM: 0 }); // half of 4
   });
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { rect } from '../../../support/builders.ts';
-import { Hand, pointing, trace, xy, yardOf } from '../../../support/drawing.ts';
+import { outline, rect } from '../../../support/builders.ts';
+import { Hand, pointing, trace, ringAt, xy, yardOf } from '../../../support/drawing.ts';
 
 describe('tracing an outline', () => {
   test('four clicks and one on the first corner make an outline, selected and open to the hand', () => {
     const hand = new Hand(yardOf()).do(trace('bed')).click([0, 0], [4, 0], [4, 3], [0, 3], [0, 0]);
-    expect(xy(hand.yard.outlines[0]?.outer ?? [])).toEqual([
+    expect(xy(ringAt(hand.yard, 0))).toEqual([
       [0, 0],
       [4, 0],
       [4, 3],
@@ -19,7 +19,7 @@ describe('tracing an outline', () => {
 
   test('a ring clicked clockwise is kept counter-clockwise, from the same first corner', () => {
     const hand = new Hand(yardOf()).do(trace()).click([0, 0], [0, 3], [4, 3], [4, 0]).type('');
-    expect(xy(hand.yard.outlines[0]?.outer ?? [])).toEqual([
+    expect(xy(ringAt(hand.yard, 0))).toEqual([
       [0, 0],
       [4, 0],
       [4, 3],
@@ -42,7 +42,7 @@ describe('tracing an outline', () => {
   test('an outline can be traced with the keyboard alone', () => {
     const hand = new Hand(yardOf()).do(trace()).type('0,0', '4 90', '3 l90', '4 l90', '');
     // East 4, turned left north 3, turned left west 4: worked by hand.
-    expect(xy(hand.yard.outlines[0]?.outer ?? [])).toEqual([
+    expect(xy(ringAt(hand.yard, 0))).toEqual([
       [0, 0],
       [4, 0],
       [4, 3],
@@ -155,7 +155,7 @@ describe('tracing an outline', () => {
   });
 
   test('names count up past those taken', () => {
-    const taken = { id: 'a', kind: 'zone', name: 'Zone 1', outer: rect(50, 50, 1, 1), holes: [] } as const;
+    const taken = outline('zone', 'Zone 1', rect(50, 50, 1, 1));
     const hand = new Hand(yardOf({ outlines: [taken] })).do(trace()).type('0,0', '4 90', '3 0', '');
     expect(hand.yard.outlines[1]?.name).toBe('Zone 2');
   });
@@ -170,7 +170,7 @@ describe('an outline left open for another tool', () => {
     hand.do(zone);
     expect(hand.state).toMatchObject({ kind: 'trace', outlineKind: 'zone', setAside: null });
     hand.type('');
-    expect(xy(hand.yard.outlines[0]?.outer ?? [])).toEqual([
+    expect(xy(ringAt(hand.yard, 0))).toEqual([
       [0, 0],
       [10, 0],
       [10, 10],
