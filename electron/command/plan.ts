@@ -3,7 +3,7 @@ import type { Problem } from '../../core/problems.ts';
 import { layoutSheet } from '../../core/sheet/index.ts';
 import { geoJsonText } from '../host/exporters/geoJson.ts';
 import { planToGeoJson } from '../host/exporters/planGeoJson.ts';
-import { hoseReach } from './hoseReach.ts';
+import { hoseReach } from '../../core/hose/index.ts';
 import { makePlan, type MadePlan } from './makePlan.ts';
 import { type OpenedInput, openInput } from './openInput.ts';
 import { BAD_INPUT, badInput, badUsage, DONE, type ExitCode, sayProblems, type Voice } from './outcome.ts';

@@ -6,7 +6,7 @@ import {
   formatTime,
   formatVolume,
 } from '../../core/units/index.ts';
-import type { HoseReach } from './hoseReach.ts';
+import type { HoseReach } from '../../core/hose/index.ts';
 import type { MadePlan } from './makePlan.ts';
 import { tableText } from './tableText.ts';
 

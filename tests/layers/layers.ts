@@ -27,7 +27,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/applicators': [...ZONES, 'core/products'],
   'core/sections': [...ZONES, 'core/applicators'],
   'core/passes': ZONES,
-  'core/hose': ZONES,
+  'core/hose': [...ZONES, 'core/sections', 'core/passes'],
   'core/plan': PLANNING,
   'core/sheet': ALL_CORE,
   'core/yardFile': ALL_CORE,

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Pass } from '../../../core/passes/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import type { Outline } from '../../../core/yard.ts';
-import { hoseReach } from '../../../electron/command/hoseReach.ts';
+import { hoseReach } from '../../../core/hose/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
 const point = (xM: number, yM: number): YardPoint => ({ xM, yM });

@@ -1,4 +1,4 @@
-import { tracedRegion, tracedRing } from '../../core/curves/index.ts';
+import { tracedRegion, tracedRing } from '../curves/index.ts';
 import {
   distanceM,
   nearestOnEdge,
@@ -6,12 +6,12 @@ import {
   ringBounds,
   subtractRegions,
   unionRegions,
-} from '../../core/kernel/index.ts';
-import { makeWalkable } from '../../core/passes/index.ts';
-import type { GroundPlan } from '../../core/plan/index.ts';
-import { ok, type Result, trouble } from '../../core/result.ts';
-import type { Region, Ring, YardPoint } from '../../core/spaces.ts';
-import type { Yard } from '../../core/yard.ts';
+} from '../kernel/index.ts';
+import { makeWalkable, type Pass } from '../passes/index.ts';
+import { ok, type Result, trouble } from '../result.ts';
+import type { Section } from '../sections/index.ts';
+import type { Region, Ring, YardPoint } from '../spaces.ts';
+import type { Yard } from '../yard.ts';
 
 /** The hose each section needs from a spigot, laid the shortest way round buildings to where its passes run. */
 export interface HoseReach {
@@ -39,7 +39,7 @@ const MOST_LOOKS = 4000;
  */
 export function hoseReach(
   yard: Pick<Yard, 'outlines' | 'marks'>,
-  plan: Pick<GroundPlan, 'sections' | 'passes'>,
+  plan: { readonly sections: readonly Section[]; readonly passes: readonly Pass[] },
   spigot: string,
   hoseM: number,
 ): Result<HoseReach> {
