@@ -1,68 +1,108 @@
 import { ok, type Result, trouble } from '../result.ts';
-import type { PicturePoint, YardPoint } from '../spaces.ts';
-import type { PictureCorners } from '../yard.ts';
+import type { KnownLength, Picture } from '../yard.ts';
 
-export interface KnownLength {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly fromPx: PicturePoint;
-  readonly toPx: PicturePoint;
+/** How far a length read off a tape on a lawn is out, one standard deviation: sag, slope and reading to a centimetre. */
+const TAPE_SIGMA_M = 0.01;
+
+/** One known length against the scale found from all of them. */
+export interface LengthFit {
   readonly lengthM: number;
+  /** What the picture makes it. */
+  readonly onPictureM: number;
+  /** On the picture less as measured: above zero where the picture makes it too long. */
+  readonly residualM: number;
+  /** The residual as a part of the length. */
+  readonly relative: number;
+}
+
+/** The scale of a picture and how well its known lengths agree on it. */
+export interface ScaleFit {
+  readonly metresPerPx: number;
+  /** Relative standard deviation of the scale. */
+  readonly sigma: number;
+  /** In the order of the lengths given. */
+  readonly lengths: readonly LengthFit[];
+  /** The one the others speak against most; null below three, where nobody can say which one is wrong. */
+  readonly worst: number | null;
+  /** How far the worst one is from what the others make it, or one of two from the other, as a part; 0 for one alone. */
+  readonly disagreement: number;
 }
 
 /**
- * The corners of an upright picture whose scale is known from one length on it. Its middle lies on the yard's
- * origin, its top is north.
+ * The scale from known lengths L_i that are p_i pixels long, by least squares.
  *
- * Problems: value/not-positive for a length that is not above 0, value/no-scale when both ends are one place
+ * Each end is pointed at with an error of `pointingM` (one pixel where null) along the length, and the tape has its
+ * own, so the misfit L_i - s p_i has the variance v = 2 pointing² + tape². It is the same for every length, so the
+ * weights drop out of the least of Σ(L_i - s p_i)²/v and no iteration is needed:
+ *   s = Σ L_i p_i / Σ p_i²,    σ_s / s = √v / √Σ(s p_i)²,
+ * for one length √v/L. With more, v is raised by χ²/(n-1) where that is above 1: lengths that disagree by more than
+ * pointing and tape explain tell of a skewed picture or a misread tape. (Derived here; the errors of p_i move s by
+ * their square only, far below σ_s.)
+ *
+ * Which length is the worst: leaving length i out lowers Σ(L - s p)² by r_i² / (1 - p_i²/Σp²), so the largest of
+ * these is taken. For two lengths both are equal, hence `worst` null.
+ *
+ * Problems: value/missing with no length, value/not-positive for one that is not above 0, value/no-scale when both
+ * ends are one pixel
  */
-export function scalePicture({
-  widthPx,
-  heightPx,
-  fromPx,
-  toPx,
-  lengthM,
-}: KnownLength): Result<PictureCorners> {
+export function fitScale(lengths: readonly KnownLength[], pointingM: number | null): Result<ScaleFit> {
   const where = { field: 'known length' };
-  if (!(lengthM > 0 && lengthM < Infinity)) return trouble({ kind: 'value/not-positive', where, facts: {} });
-  const lengthPx = Math.hypot(toPx.xPx - fromPx.xPx, toPx.yPx - fromPx.yPx);
-  if (!(lengthPx > 0)) return trouble({ kind: 'value/no-scale', where, facts: {} });
-  const eastM = (widthPx / 2) * (lengthM / lengthPx);
-  const northM = (heightPx / 2) * (lengthM / lengthPx);
-  return ok([
-    { xM: -eastM, yM: northM },
-    { xM: eastM, yM: northM },
-    { xM: eastM, yM: -northM },
-    { xM: -eastM, yM: -northM },
-  ]);
+  if (lengths.length === 0) return trouble({ kind: 'value/missing', where, facts: {} });
+  const pixels = lengths.map(({ fromPx, toPx }) => Math.hypot(toPx.xPx - fromPx.xPx, toPx.yPx - fromPx.yPx));
+  if (!lengths.every(({ lengthM }) => lengthM > 0 && lengthM < Infinity)) {
+    return trouble({ kind: 'value/not-positive', where, facts: {} });
+  }
+  if (!pixels.every((px) => px > 0 && px < Infinity)) {
+    return trouble({ kind: 'value/no-scale', where, facts: {} });
+  }
+  const sumLp = sum(lengths.map(({ lengthM }, i) => lengthM * (pixels[i] ?? 0)));
+  const sumPp = sum(pixels.map((px) => px * px));
+  const metresPerPx = sumLp / sumPp;
+  const fits = lengths.map(({ lengthM }, i) => {
+    const onPictureM = metresPerPx * (pixels[i] ?? 0);
+    const residualM = onPictureM - lengthM;
+    return { lengthM, onPictureM, residualM, relative: residualM / lengthM };
+  });
+  const variance = 2 * (pointingM ?? metresPerPx) ** 2 + TAPE_SIGMA_M ** 2;
+  const squares = sum(fits.map(({ residualM }) => residualM ** 2));
+  const reduced = fits.length < 2 ? 1 : squares / variance / (fits.length - 1);
+  const sigma = Math.sqrt((variance * Math.max(1, reduced)) / sumPp) / metresPerPx;
+  const gains = fits.map(({ residualM }, i) => residualM ** 2 / (1 - (pixels[i] ?? 0) ** 2 / sumPp));
+  const most = fits.length < 2 ? -1 : gains.indexOf(Math.max(...gains));
+  const [worstM, worstPx] = [lengths[most]?.lengthM ?? 0, pixels[most] ?? 0];
+  const byOthersM = (worstPx * (sumLp - worstM * worstPx)) / (sumPp - worstPx * worstPx);
+  return ok({
+    metresPerPx,
+    sigma,
+    lengths: fits,
+    worst: fits.length < 3 ? null : most,
+    disagreement: most < 0 ? 0 : Math.abs(byOthersM / worstM - 1),
+  });
 }
 
-/** Where a pixel lies in the yard, by the affine map that takes three of the picture's corners to theirs. */
-export function picturePointToYard(
-  [northWest, northEast, , southWest]: PictureCorners,
-  widthPx: number,
-  heightPx: number,
-  { xPx, yPx }: PicturePoint,
-): YardPoint {
-  const across = xPx / widthPx;
-  const down = yPx / heightPx;
-  return {
-    xM: northWest.xM + across * (northEast.xM - northWest.xM) + down * (southWest.xM - northWest.xM),
-    yM: northWest.yM + across * (northEast.yM - northWest.yM) + down * (southWest.yM - northWest.yM),
-  };
+/**
+ * Relative standard deviation of a picture's scale, common to all that is traced over it: as the person stated it,
+ * else from its known lengths (see `fitScale`; its stated corner accuracy, else one pixel, is the pointing error).
+ * null for a picture without a scale, and for one that knows where it is and says nothing of its scale.
+ */
+export function pictureScaleSigma(picture: Picture): number | null {
+  const { placement, scaleSigma, cornerSigmaM } = picture;
+  if (placement.kind === 'unscaled') return null;
+  if (scaleSigma !== null) return scaleSigma;
+  if (placement.kind === 'georeferenced') return null;
+  const fit = fitScale(placement.lengths, cornerSigmaM);
+  return fit.ok ? fit.value.sigma : null;
 }
 
-/** The pixel that lies at a place in the yard: the inverse of `picturePointToYard`. Corners not on one line. */
-export function yardToPicturePoint(
-  [northWest, northEast, , southWest]: PictureCorners,
-  widthPx: number,
-  heightPx: number,
-  { xM, yM }: YardPoint,
-): PicturePoint {
-  const [ax, ay] = [northEast.xM - northWest.xM, northEast.yM - northWest.yM];
-  const [bx, by] = [southWest.xM - northWest.xM, southWest.yM - northWest.yM];
-  const [px, py] = [xM - northWest.xM, yM - northWest.yM];
-  // Cramer's rule for p = across a + down b.
-  const turn = ax * by - ay * bx;
-  return { xPx: (widthPx * (px * by - py * bx)) / turn, yPx: (heightPx * (ax * py - ay * px)) / turn };
+/** The side of a square of ground as large as one of the picture's pixels, in metres; null without a scale. */
+export function pixelSizeM({ placement, widthPx, heightPx }: Picture): number | null {
+  if (placement.kind === 'unscaled') return null;
+  const [a, b, c, d] = placement.corners;
+  // A four-sided area from its diagonals.
+  const twiceM2 = (c.xM - a.xM) * (d.yM - b.yM) - (d.xM - b.xM) * (c.yM - a.yM);
+  return Math.sqrt(Math.abs(twiceM2) / 2 / (widthPx * heightPx));
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }
