@@ -5,7 +5,7 @@ const GROUND = ['core/spaces', 'core/result', 'core/problems', 'core/units'];
 const GEOMETRY = [...GROUND, 'core/frame', 'core/kernel', 'core/yard'];
 const ZONES = [...GEOMETRY, 'core/curves', 'core/slope', 'core/area', 'core/zones'];
 const PLANNING = [...ZONES, 'core/products', 'core/applicators', 'core/sections', 'core/passes', 'core/hose'];
-const ALL_CORE = [...PLANNING, 'core/plan', 'core/edits', 'core/problemText'];
+const ALL_CORE = [...PLANNING, 'core/fieldCheck', 'core/plan', 'core/edits', 'core/problemText'];
 
 /** Who may import whom: a part of the project, and the parts it may import besides itself. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
@@ -22,6 +22,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/curves': GEOMETRY,
   'core/slope': GEOMETRY,
   'core/area': [...GEOMETRY, 'core/curves'],
+  'core/fieldCheck': [...GEOMETRY, 'core/curves', 'core/area'],
   'core/zones': [...GEOMETRY, 'core/curves', 'core/slope', 'core/area'],
   'core/products': ZONES,
   'core/applicators': [...ZONES, 'core/products'],

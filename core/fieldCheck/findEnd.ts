@@ -1,0 +1,36 @@
+import { outlineRings } from '../curves/index.ts';
+import { distanceM, distanceToEdgeM } from '../kernel/index.ts';
+import type { YardPoint } from '../spaces.ts';
+import type { Mark, Outline, Yard } from '../yard.ts';
+import { cornersOf } from './places.ts';
+
+/** What the end of a taped distance lies on, as the yard is drawn now. */
+export type CheckEnd =
+  | { readonly on: 'corner' | 'edge'; readonly outline: Outline; readonly words: string }
+  | { readonly on: 'mark'; readonly mark: Mark; readonly words: string }
+  | { readonly on: 'nothing'; readonly words: string };
+
+/** What lies closer than this is one place: a tape cannot tell them apart. */
+const SAME_PLACE_M = 0.005;
+
+/**
+ * What stands where the end of a check was put: a corner before a mark, a mark before an edge, the first drawn
+ * before the others. An end whose corner was moved away since lies on nothing.
+ */
+export function findEnd({ outlines, marks }: Pick<Yard, 'outlines' | 'marks'>, at: YardPoint): CheckEnd {
+  for (const outline of outlines) {
+    const corner = cornersOf(outline).find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
+    if (corner !== undefined) return { on: 'corner', outline, words: corner.words };
+  }
+  const mark = marks.find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
+  if (mark !== undefined) return { on: 'mark', mark, words: mark.name };
+  const edged = outlines.find((outline) => isOnEdge(outline, at));
+  if (edged !== undefined) return { on: 'edge', outline: edged, words: `the edge of ${edged.name}` };
+  return { on: 'nothing', words: 'no corner or mark' };
+}
+
+function isOnEdge(outline: Outline, at: YardPoint): boolean {
+  return outlineRings(outline).some((ring) =>
+    ring.some((from, i) => distanceToEdgeM(from, ring[(i + 1) % ring.length] ?? from, at) <= SAME_PLACE_M),
+  );
+}

@@ -1,0 +1,42 @@
+import type { YardPoint } from '../spaces.ts';
+import type { Outline, Traced } from '../yard.ts';
+
+/** A place a tape can be held to, and what it is called. */
+export interface NamedPlace {
+  readonly at: YardPoint;
+  readonly words: string;
+}
+
+/**
+ * The places of an outline that can be found on the ground: its corners as they were placed, hole by hole, and
+ * the four ends of the axes of a circle or an ellipse.
+ */
+export function cornersOf({ name, outer, holes }: Outline): readonly NamedPlace[] {
+  return [outer, ...holes].flatMap((traced, ring) => {
+    const of = ring === 0 ? name : `hole ${ring} of ${name}`;
+    return placesOf(traced).map(({ at, words }) => ({ at, words: `${words} of ${of}` }));
+  });
+}
+
+function placesOf(traced: Traced): readonly NamedPlace[] {
+  if (traced.kind === 'corners') {
+    return traced.corners.map(({ xM, yM }, i) => ({ at: { xM, yM }, words: `corner ${i + 1}` }));
+  }
+  const [alongM, acrossM, bearingDeg] =
+    traced.kind === 'circle'
+      ? [traced.radiusM, traced.radiusM, 0]
+      : [traced.halfLengthM, traced.halfWidthM, traced.bearingDeg];
+  return AXIS_ENDS.map((words, i) => {
+    const turnRad = ((bearingDeg + 90 * i) * Math.PI) / 180;
+    const outM = i % 2 === 0 ? alongM : acrossM;
+    const at = {
+      xM: traced.centre.xM + outM * Math.sin(turnRad),
+      yM: traced.centre.yM + outM * Math.cos(turnRad),
+    };
+    return { at, words: traced.kind === 'circle' ? `${CIRCLE_ENDS[i]} side` : words };
+  });
+}
+
+/** From the bearing of the length round clockwise. */
+const AXIS_ENDS = ['far end', 'right side', 'near end', 'left side'] as const;
+const CIRCLE_ENDS = ['north', 'east', 'south', 'west'] as const;
