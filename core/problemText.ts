@@ -1,11 +1,13 @@
-import type { Problem } from './problems.ts';
+import type { OwnedBy, Problem } from './problems.ts';
 import { Defect } from './result.ts';
 import {
   formatArea,
   formatCarrier,
   formatLength,
   formatNumber,
+  formatPercent,
   formatRate,
+  formatSignificant,
   type UnitSystem,
 } from './units/index.ts';
 
@@ -14,6 +16,15 @@ export interface ProblemText {
   readonly what: string;
   readonly mend: string;
 }
+
+/** Why shared ground is its owner's. */
+export const OWNED_BY_WORDS: Readonly<Record<OwnedBy, string>> = {
+  'drawn-first': 'drawn first',
+  'drawn-last': 'drawn last',
+  smaller: 'the smaller',
+  larger: 'the larger',
+  claimed: 'which was given it',
+};
 
 /** The words for a problem, with its numbers in the person's units. Complete by type. */
 export function problemText(problem: Problem, units: UnitSystem): ProblemText {
@@ -50,13 +61,28 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'shape/overlaps':
       return say(
-        `${problem.where.name} and ${problem.facts.otherName} share ${formatArea(problem.facts.overlapM2, units)}; the shared ground counts once.`,
-        'Move the border between them if it should run elsewhere.',
+        `${problem.where.name} and ${problem.facts.ownerName} share ${formatArea(problem.facts.overlapM2, units)}; it counts once, for ${problem.facts.ownerName}, ${OWNED_BY_WORDS[problem.facts.by]}.`,
+        'Give it to the other, choose the yard’s rule, or move the border between them.',
+      );
+    case 'shape/keep-off-width':
+      return say(
+        `The width kept off along ${problem.where.name} cannot be ${lengthOrNone(problem.facts.widthM, units)}.`,
+        `Give a width from nothing to ${formatLength(problem.facts.mostM, units)}, or take it away.`,
       );
     case 'shape/too-large':
       return say(
         `${problem.where.name} stretches the yard to ${formatLength(problem.facts.extentM, units)} across, more than a yard can be.`,
         'Check its scale and its coordinates.',
+      );
+    case 'shape/steep':
+      return say(
+        `${formatArea(problem.facts.steepM2, units)} of ${problem.where.name} is steeper than 33%, up to ${formatPercent(problem.facts.steepestGrade)}.`,
+        'Mowing or spraying such ground on foot is dangerous (common practice): leave it out, or work it from level ground.',
+      );
+    case 'shape/heights-missing':
+      return say(
+        `No heights are known for ${formatArea(problem.facts.missingM2, units)} of ${problem.where.name}; it counts as level.`,
+        'Bring in an elevation grid that covers it, or state its slope.',
       );
 
     case 'value/not-a-number':
@@ -111,6 +137,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${atStart(problem.where.field)}: ${formatCarrier(problem.facts.carrierLPerM2, units)} is outside the usual ${formatCarrier(problem.facts.leastLPerM2, units)} to ${formatCarrier(problem.facts.mostLPerM2, units)}.`,
         'Check the number and its unit; leave it if the applicator was calibrated to it.',
       );
+    case 'value/too-steep':
+      return say(
+        `${atStart(problem.where.field)}: ${Number.isFinite(problem.facts.grade) ? `${formatPercent(problem.facts.grade)} is` : 'that is'} steeper than turf can lie.`,
+        `Give the rise first, then the level run, such as 8 ft in 40 ft; up to ${formatPercent(problem.facts.mostGrade)} is taken.`,
+      );
     case 'value/scale-does-not-fit':
       return say(
         `${atStart(problem.where.field)}: the yard does not fit the paper at 1:${problem.facts.scale}.`,
@@ -140,6 +171,43 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       return say(
         `${atStart(problem.where.field)}: they end ${formatLength(problem.facts.misclosureM, units)} from where they began, a precision of only 1:${formatNumber(problem.facts.oneIn, 0)}.`,
         'Look for a leg that was misread or left out; the last leg must lead back to the start.',
+      );
+    case 'value/lengths-disagree':
+      return say(
+        `${atStart(problem.where.field)}: a length measured as ${formatLength(problem.facts.lengthM, units)} comes to ${formatLength(problem.facts.byOthersM, units)} by the others, ${moreOrLess(problem.facts.byOthersM / problem.facts.lengthM)}.`,
+        'Measure it again, or take the wrong one away on the Ground page.',
+      );
+    case 'value/not-a-place':
+      return say(
+        `${atStart(problem.where.field)}: “${problem.facts.typed}” is not a place on earth.`,
+        'Type latitude, longitude such as 39.9, -86.2 or 39°54′N 86°12′W, or a code with east and north: EPSG:2965 186000 1650000.',
+      );
+    case 'value/place-out-of-range':
+      return say(
+        `${atStart(problem.where.field)} is beyond the ends of the earth: latitudes run from -90 to 90, longitudes from -180 to 180.`,
+        problem.facts.swappedLikely
+          ? 'Give latitude first; the two look swapped.'
+          : 'Check the degrees, minutes and seconds.',
+      );
+    case 'value/unknown-crs':
+      return say(
+        `${atStart(problem.where.field)}: Platpace does not know the coordinate system ${problem.facts.crs}.`,
+        'Check the code, or type latitude and longitude.',
+      );
+    case 'value/place-outside-crs':
+      return say(
+        `${atStart(problem.where.field)}: these coordinates lie nowhere in ${problem.facts.crs}.`,
+        'East comes first, then north, in the units of that system; check its code.',
+      );
+    case 'value/places-coincide':
+      return say(
+        `${atStart(problem.where.field)}: all the points are one and the same, so nothing says how the yard is turned.`,
+        'Give two points far apart.',
+      );
+    case 'value/scale-misfit':
+      return say(
+        `${atStart(problem.where.field)}: the points on earth are ${moreOrLess(problem.facts.ratio, 'farther apart', 'closer together')} than the yard says.`,
+        'Check the scale and the typed places; placing a yard never scales it.',
       );
     case 'value/missing':
       return say(`${atStart(problem.where.field)} is missing.`, 'Fill it in or choose it.');
@@ -227,6 +295,21 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${problem.where.fileName} is in longitude and latitude, and this yard has no place on earth.`,
         'Use a yard that was drawn over a picture or file that knows where it is.',
       );
+    case 'file/heights-alone':
+      return say(
+        `${problem.where.fileName} holds heights of the ground, which are kept for the outlines of a yard.`,
+        'Open a yard that is placed on earth and has its zones drawn, then bring it in on the Ground page.',
+      );
+    case 'file/heights-elsewhere':
+      return say(
+        `${problem.where.fileName} has no heights near the outlines of this yard.`,
+        'Take the elevation grid of the place the yard lies in, and check that its no-data value is set.',
+      );
+    case 'file/too-many-heights':
+      return say(
+        `${problem.where.fileName} has ${formatNumber(problem.facts.heights, 0)} heights over this yard; ${formatNumber(problem.facts.most, 0)} can be kept.`,
+        'Resample it to a coarser grid, such as 1 m, and bring it in again.',
+      );
     case 'file/unknown-kind':
       return say(
         `${problem.where.fileName} holds something Platpace does not read: ${problem.facts.found}.`,
@@ -308,6 +391,15 @@ function atStart(field: string): string {
 
 function counted(count: number, noun: string): string {
   return `${formatNumber(count, 0)} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+/** "17 % more", "0.25 % less": how far a ratio is from 1. */
+function moreOrLess(ratio: number, more = 'more', less = 'less'): string {
+  return `${formatSignificant(Math.abs(ratio - 1) * 100, 2)} % ${ratio < 1 ? less : more}`;
+}
+
+function lengthOrNone(lengthM: number, units: UnitSystem): string {
+  return Number.isFinite(lengthM) ? formatLength(lengthM, units) : 'no number';
 }
 
 function megabytes(bytes: number): string {

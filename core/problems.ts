@@ -13,8 +13,14 @@ export type Problem =
   | ShapeProblem<'shape/not-finite', object>
   | ShapeProblem<'shape/cut-out-outside', object>
   | ShapeProblem<'shape/covered-whole', object>
-  | ShapeProblem<'shape/overlaps', { readonly otherName: string; readonly overlapM2: number }>
+  | ShapeProblem<
+      'shape/overlaps',
+      { readonly ownerName: string; readonly by: OwnedBy; readonly overlapM2: number }
+    >
+  | ShapeProblem<'shape/keep-off-width', { readonly widthM: number; readonly mostM: number }>
   | ShapeProblem<'shape/too-large', { readonly extentM: number }>
+  | ShapeProblem<'shape/steep', { readonly steepM2: number; readonly steepestGrade: number }>
+  | ShapeProblem<'shape/heights-missing', { readonly missingM2: number }>
   // value/: the person mends it at a field
   | ValueProblem<'value/not-a-number', { readonly typed: string }>
   | ValueProblem<'value/not-a-date', { readonly typed: string }>
@@ -45,7 +51,15 @@ export type Problem =
     >
   | ValueProblem<'value/tapes-cross-flat', { readonly timesError: number }>
   | ValueProblem<'value/closes-badly', { readonly misclosureM: number; readonly oneIn: number }>
+  | ValueProblem<'value/too-steep', { readonly grade: number; readonly mostGrade: number }>
   | ValueProblem<'value/scale-does-not-fit', { readonly scale: number; readonly fittingScale: number }>
+  | ValueProblem<'value/lengths-disagree', { readonly lengthM: number; readonly byOthersM: number }>
+  | ValueProblem<'value/not-a-place', { readonly typed: string }>
+  | ValueProblem<'value/place-out-of-range', { readonly swappedLikely: boolean }>
+  | ValueProblem<'value/unknown-crs', { readonly crs: string }>
+  | ValueProblem<'value/place-outside-crs', { readonly crs: string }>
+  | ValueProblem<'value/places-coincide', object>
+  | ValueProblem<'value/scale-misfit', { readonly ratio: number }>
   // plan/
   | PlanProblem<'plan/load-below-one-swath-square', { readonly capacityM2: number; readonly swathM: number }>
   | PlanProblem<'plan/swath-wider-than-zone', { readonly swathM: number }>
@@ -68,6 +82,9 @@ export type Problem =
       { readonly widthPx: number; readonly heightPx: number; readonly mostPx: number }
     >
   | FileProblem<'file/yard-has-no-place', object>
+  | FileProblem<'file/heights-alone', object>
+  | FileProblem<'file/heights-elsewhere', object>
+  | FileProblem<'file/too-many-heights', { readonly heights: number; readonly most: number }>
   | FileProblem<'file/unknown-kind', { readonly found: string }>
   | FileProblem<'file/unreadable', { readonly detail: string }>
   | FileProblem<'file/no-georeference', object>
@@ -84,6 +101,9 @@ export type Problem =
   | HostProblem<'host/stale-edit', object>
   | HostProblem<'host/unreachable', object>
   | HostProblem<'host/defect', { readonly detail: string }>;
+
+/** What gave shared ground to its owner: the yard's rule, or that the owner claims it. */
+export type OwnedBy = 'drawn-first' | 'drawn-last' | 'smaller' | 'larger' | 'claimed';
 
 interface ProblemShape<K extends string, W, F> {
   readonly kind: K;

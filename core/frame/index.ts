@@ -8,6 +8,7 @@ export { frameAround } from './frameAround.ts';
 export {
   fitScale,
   type LengthFit,
+  lengthsDisagree,
   pictureScaleSigma,
   pixelSizeM,
   type ScaleFit,

@@ -1,3 +1,4 @@
+import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import type { KnownLength, Picture } from '../yard.ts';
 
@@ -13,6 +14,8 @@ export interface LengthFit {
   readonly residualM: number;
   /** The residual as a part of the length. */
   readonly relative: number;
+  /** What the other lengths alone make it; null when there are none. */
+  readonly byOthersM: number | null;
 }
 
 /** The scale of a picture and how well its known lengths agree on it. */
@@ -24,8 +27,6 @@ export interface ScaleFit {
   readonly lengths: readonly LengthFit[];
   /** The one the others speak against most; null below three, where nobody can say which one is wrong. */
   readonly worst: number | null;
-  /** How far the worst one is from what the others make it, or one of two from the other, as a part; 0 for one alone. */
-  readonly disagreement: number;
 }
 
 /**
@@ -58,26 +59,41 @@ export function fitScale(lengths: readonly KnownLength[], pointingM: number | nu
   const sumLp = sum(lengths.map(({ lengthM }, i) => lengthM * (pixels[i] ?? 0)));
   const sumPp = sum(pixels.map((px) => px * px));
   const metresPerPx = sumLp / sumPp;
+  const byOthers = (i: number): number | null => {
+    const [lengthM, px] = [lengths[i]?.lengthM ?? 0, pixels[i] ?? 0];
+    return lengths.length < 2 ? null : (px * (sumLp - lengthM * px)) / (sumPp - px * px);
+  };
   const fits = lengths.map(({ lengthM }, i) => {
     const onPictureM = metresPerPx * (pixels[i] ?? 0);
     const residualM = onPictureM - lengthM;
-    return { lengthM, onPictureM, residualM, relative: residualM / lengthM };
+    return { lengthM, onPictureM, residualM, relative: residualM / lengthM, byOthersM: byOthers(i) };
   });
   const variance = 2 * (pointingM ?? metresPerPx) ** 2 + TAPE_SIGMA_M ** 2;
   const squares = sum(fits.map(({ residualM }) => residualM ** 2));
   const reduced = fits.length < 2 ? 1 : squares / variance / (fits.length - 1);
   const sigma = Math.sqrt((variance * Math.max(1, reduced)) / sumPp) / metresPerPx;
   const gains = fits.map(({ residualM }, i) => residualM ** 2 / (1 - (pixels[i] ?? 0) ** 2 / sumPp));
-  const most = fits.length < 2 ? -1 : gains.indexOf(Math.max(...gains));
-  const [worstM, worstPx] = [lengths[most]?.lengthM ?? 0, pixels[most] ?? 0];
-  const byOthersM = (worstPx * (sumLp - worstM * worstPx)) / (sumPp - worstPx * worstPx);
+  const most = gains.indexOf(Math.max(...gains));
   return ok({
     metresPerPx,
     sigma,
     lengths: fits,
     worst: fits.length < 3 ? null : most,
-    disagreement: most < 0 ? 0 : Math.abs(byOthersM / worstM - 1),
   });
+}
+
+/** A length this far, as a part of itself, from what the others make it was misread, not badly pointed at. */
+const WILD = 0.1;
+
+/** The length that cannot be right by the others, where there is one: the worst, or of two the one given last. */
+export function lengthsDisagree({ name, placement, cornerSigmaM }: Picture): Problem | undefined {
+  if (placement.kind !== 'scaled') return undefined;
+  const fit = fitScale(placement.lengths, cornerSigmaM);
+  const worst = fit.ok ? fit.value.lengths[fit.value.worst ?? fit.value.lengths.length - 1] : undefined;
+  if (worst === undefined || worst.byOthersM === null) return undefined;
+  const { lengthM, byOthersM } = worst;
+  if (Math.abs(byOthersM / lengthM - 1) <= WILD) return undefined;
+  return { kind: 'value/lengths-disagree', where: { field: name }, facts: { lengthM, byOthersM } };
 }
 
 /**

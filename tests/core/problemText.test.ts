@@ -22,9 +22,12 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   'shape/overlaps': {
     kind: 'shape/overlaps',
     where: SHAPE,
-    facts: { otherName: 'Front lawn', overlapM2: 9.290304 },
+    facts: { ownerName: 'Front lawn', by: 'smaller', overlapM2: 9.290304 },
   },
+  'shape/keep-off-width': { kind: 'shape/keep-off-width', where: SHAPE, facts: { widthM: -1, mostM: 100 } },
   'shape/too-large': { kind: 'shape/too-large', where: SHAPE, facts: { extentM: 304_800 } },
+  'shape/steep': { kind: 'shape/steep', where: SHAPE, facts: { steepM2: 40, steepestGrade: 0.42 } },
+  'shape/heights-missing': { kind: 'shape/heights-missing', where: SHAPE, facts: { missingM2: 12 } },
   'value/not-a-number': { kind: 'value/not-a-number', where: FIELD, facts: { typed: 'twelve' } },
   'value/not-a-date': { kind: 'value/not-a-date', where: FIELD, facts: { typed: 'May' } },
   'value/missing-unit': {
@@ -43,6 +46,7 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     facts: { least: -360, most: 360, unit: '°' },
   },
   'value/not-positive': { kind: 'value/not-positive', where: FIELD, facts: {} },
+  'value/too-steep': { kind: 'value/too-steep', where: FIELD, facts: { grade: 2.5, mostGrade: 2 } },
   'value/scale-does-not-fit': {
     kind: 'value/scale-does-not-fit',
     where: FIELD,
@@ -78,6 +82,21 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   },
   'value/tapes-cross-flat': { kind: 'value/tapes-cross-flat', where: FIELD, facts: { timesError: 5.6 } },
   'value/closes-badly': { kind: 'value/closes-badly', where: FIELD, facts: { misclosureM: 1.5, oneIn: 40 } },
+  'value/lengths-disagree': {
+    kind: 'value/lengths-disagree',
+    where: FIELD,
+    facts: { lengthM: 36, byOthersM: 30 },
+  },
+  'value/not-a-place': { kind: 'value/not-a-place', where: FIELD, facts: { typed: 'here' } },
+  'value/place-out-of-range': {
+    kind: 'value/place-out-of-range',
+    where: FIELD,
+    facts: { swappedLikely: true },
+  },
+  'value/unknown-crs': { kind: 'value/unknown-crs', where: FIELD, facts: { crs: 'EPSG:1' } },
+  'value/place-outside-crs': { kind: 'value/place-outside-crs', where: FIELD, facts: { crs: 'EPSG:2965' } },
+  'value/places-coincide': { kind: 'value/places-coincide', where: FIELD, facts: {} },
+  'value/scale-misfit': { kind: 'value/scale-misfit', where: FIELD, facts: { ratio: 1.018 } },
   'value/missing': { kind: 'value/missing', where: FIELD, facts: {} },
   'plan/load-below-one-swath-square': {
     kind: 'plan/load-below-one-swath-square',
@@ -108,6 +127,13 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     facts: { widthPx: 20_000, heightPx: 10_000, mostPx: 40_000_000 },
   },
   'file/yard-has-no-place': { kind: 'file/yard-has-no-place', where: FILE, facts: {} },
+  'file/heights-alone': { kind: 'file/heights-alone', where: FILE, facts: {} },
+  'file/heights-elsewhere': { kind: 'file/heights-elsewhere', where: FILE, facts: {} },
+  'file/too-many-heights': {
+    kind: 'file/too-many-heights',
+    where: FILE,
+    facts: { heights: 73_297_000, most: 250_000 },
+  },
   'file/unknown-kind': { kind: 'file/unknown-kind', where: FILE, facts: { found: 'a spreadsheet' } },
   'file/unreadable': { kind: 'file/unreadable', where: FILE, facts: { detail: 'it ends early' } },
   'file/no-georeference': { kind: 'file/no-georeference', where: FILE, facts: {} },

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { fitScale, pictureScaleSigma, pixelSizeM, type ScaleFit } from '../../../core/frame/index.ts';
+import {
+  fitScale,
+  lengthsDisagree,
+  pictureScaleSigma,
+  pixelSizeM,
+  type ScaleFit,
+} from '../../../core/frame/index.ts';
 import type { KnownLength, Picture } from '../../../core/yard.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { between, seededRandom } from '../../support/randomYards.ts';
@@ -44,7 +50,7 @@ describe('one known length', () => {
     const fit = fitOf([slanted]);
     expectNear(fit.metresPerPx, 0.05, 1e-15, 'm'); // 300 across and 400 down are 500 px; 25 m / 500
     expectNear(fit.lengths[0]?.residualM ?? Number.NaN, 0, 1e-12, 'm'); // one length has nothing to disagree with
-    expect(fit).toMatchObject({ worst: null, disagreement: 0 });
+    expect(fit).toMatchObject({ worst: null, lengths: [{ byOthersM: null }] });
   });
 
   test('is as sure as two ends pointed at to a pixel each, and the tape to a centimetre', () => {
@@ -63,7 +69,7 @@ describe('several known lengths', () => {
     expectNear(fit.lengths[1]?.residualM ?? 0, -0.2, 1e-12, 'm'); // 20.8 - 21
     expectNear(fit.lengths[0]?.relative ?? 0, 0.04, 1e-12, ''); // 0.4 / 10
     expect(fit.worst).toBeNull(); // of two, either may be wrong
-    expectNear(fit.disagreement, 0.05, 1e-12, ''); // by the second, 10 m would be 10.5: 100 px × 21 / 200
+    expectNear(fit.lengths[0]?.byOthersM ?? 0, 10.5, 1e-12, 'm'); // by the second: 100 px × 21 / 200
   });
 
   test('that disagree by more than pointing and tape explain make the scale less sure', () => {
@@ -81,7 +87,7 @@ describe('several known lengths', () => {
   test('name the one the others speak against, even a long one that draws the scale to itself', () => {
     const fit = fitOf([across(100, 5), across(120, 6), across(90, 4.5), across(600, 36)]);
     expect(fit.worst).toBe(3); // all others are 0.05 m a pixel, this one 0.06
-    expectNear(fit.disagreement, 1 / 6, 1e-12, ''); // 600 px × 0.05 = 30 m where 36 were measured
+    expectNear(fit.lengths[3]?.byOthersM ?? 0, 30, 1e-12, 'm'); // 600 px × 0.05
     expect(fitOf([across(100, 5), across(200, 12), across(300, 15)]).worst).toBe(1); // the same, a short one
   });
 
@@ -115,6 +121,28 @@ describe('what cannot be scaled is said', () => {
   test('both ends on one pixel, and no length at all', () => {
     expect(fitScale([across(0, 5)], null)).toMatchObject({ problems: [{ kind: 'value/no-scale' }] });
     expect(fitScale([], null)).toMatchObject({ problems: [{ kind: 'value/missing' }] });
+  });
+});
+
+describe('a length that disagrees wildly', () => {
+  const scaledBy = (...lengths: readonly KnownLength[]): Picture =>
+    ({ ...picture, placement: { ...picture.placement, lengths } }) as Picture;
+
+  test('is named with what the others make it', () => {
+    const found = lengthsDisagree(scaledBy(across(100, 5), across(600, 36), across(200, 10)));
+    expect(found).toMatchObject({ kind: 'value/lengths-disagree', where: { field: 'Plan' } });
+    expect(found?.facts).toMatchObject({ lengthM: 36 }); // 0.06 m a pixel where the others have 0.05
+  });
+
+  test('is, of two, the one given last', () => {
+    const found = lengthsDisagree(scaledBy(across(100, 5), across(200, 12)));
+    expect(found?.facts).toEqual({ lengthM: 12, byOthersM: 10 }); // 200 px × 0.05 m
+  });
+
+  test('is not spoken of below a tenth, for one alone, or where there is no scale', () => {
+    expect(lengthsDisagree(scaledBy(across(100, 5), across(200, 10.5)))).toBeUndefined();
+    expect(lengthsDisagree(scaledBy(across(100, 5)))).toBeUndefined();
+    expect(lengthsDisagree({ ...picture, placement: { kind: 'unscaled' } })).toBeUndefined();
   });
 });
 
