@@ -4,11 +4,12 @@ import type { YardPoint } from '../spaces.ts';
 import type { Mark, Outline, Yard } from '../yard.ts';
 import { cornersOf } from './places.ts';
 
-/** What the end of a taped distance lies on, as the yard is drawn now. */
-export type CheckEnd =
-  | { readonly on: 'corner' | 'edge'; readonly outline: Outline; readonly words: string }
-  | { readonly on: 'mark'; readonly mark: Mark; readonly words: string }
-  | { readonly on: 'nothing'; readonly words: string };
+/** What the end of a taped distance lies on, as the yard is drawn now; `short` is for a narrow column. */
+export type CheckEnd = { readonly words: string; readonly short: string } & (
+  | { readonly on: 'corner' | 'edge'; readonly outline: Outline }
+  | { readonly on: 'mark'; readonly mark: Mark }
+  | { readonly on: 'nothing' }
+);
 
 /** What lies closer than this is one place: a tape cannot tell them apart. */
 const SAME_PLACE_M = 0.005;
@@ -20,13 +21,16 @@ const SAME_PLACE_M = 0.005;
 export function findEnd({ outlines, marks }: Pick<Yard, 'outlines' | 'marks'>, at: YardPoint): CheckEnd {
   for (const outline of outlines) {
     const corner = cornersOf(outline).find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
-    if (corner !== undefined) return { on: 'corner', outline, words: corner.words };
+    if (corner !== undefined) {
+      const { words, short } = corner;
+      return { on: 'corner', outline, words, short };
+    }
   }
   const mark = marks.find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
-  if (mark !== undefined) return { on: 'mark', mark, words: mark.name };
+  if (mark !== undefined) return { on: 'mark', mark, words: mark.name, short: mark.name };
   const edged = outlines.find((outline) => isOnEdge(outline, at));
-  if (edged !== undefined) return { on: 'edge', outline: edged, words: `the edge of ${edged.name}` };
-  return { on: 'nothing', words: 'no corner or mark' };
+  if (edged === undefined) return { on: 'nothing', words: 'no corner, mark or edge', short: 'nothing' };
+  return { on: 'edge', outline: edged, words: `the edge of ${edged.name}`, short: `${edged.name} edge` };
 }
 
 function isOnEdge(outline: Outline, at: YardPoint): boolean {

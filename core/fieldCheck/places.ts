@@ -5,6 +5,8 @@ import type { Outline, Traced } from '../yard.ts';
 export interface NamedPlace {
   readonly at: YardPoint;
   readonly words: string;
+  /** For a narrow column: "Lawn 3". */
+  readonly short: string;
 }
 
 /**
@@ -14,13 +16,21 @@ export interface NamedPlace {
 export function cornersOf({ name, outer, holes }: Outline): readonly NamedPlace[] {
   return [outer, ...holes].flatMap((traced, ring) => {
     const of = ring === 0 ? name : `hole ${ring} of ${name}`;
-    return placesOf(traced).map(({ at, words }) => ({ at, words: `${words} of ${of}` }));
+    return placesOf(traced).map(({ at, words, short }) => ({
+      at,
+      words: `${words} of ${of}`,
+      short: `${ring === 0 ? name : of} ${short}`,
+    }));
   });
 }
 
 function placesOf(traced: Traced): readonly NamedPlace[] {
   if (traced.kind === 'corners') {
-    return traced.corners.map(({ xM, yM }, i) => ({ at: { xM, yM }, words: `corner ${i + 1}` }));
+    return traced.corners.map(({ xM, yM }, i) => ({
+      at: { xM, yM },
+      words: `corner ${i + 1}`,
+      short: `${i + 1}`,
+    }));
   }
   const [alongM, acrossM, bearingDeg] =
     traced.kind === 'circle'
@@ -33,7 +43,8 @@ function placesOf(traced: Traced): readonly NamedPlace[] {
       xM: traced.centre.xM + outM * Math.sin(turnRad),
       yM: traced.centre.yM + outM * Math.cos(turnRad),
     };
-    return { at, words: traced.kind === 'circle' ? `${CIRCLE_ENDS[i]} side` : words };
+    const end = traced.kind === 'circle' ? `${CIRCLE_ENDS[i]} side` : words;
+    return { at, words: end, short: end };
   });
 }
 

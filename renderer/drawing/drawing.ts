@@ -6,7 +6,7 @@ import type { Snap } from './snap.ts';
 
 /** What the person has picked out; the same pick is shown orange on the sketch and in the columns. */
 export type Selection = {
-  readonly kind: 'outline' | 'mark' | 'picture' | 'section';
+  readonly kind: 'outline' | 'mark' | 'picture' | 'section' | 'check';
   readonly id: string;
 } | null;
 
@@ -15,9 +15,16 @@ export type Tool =
   | { readonly kind: 'select' }
   | { readonly kind: 'trace'; readonly outlineKind: OutlineKind }
   | { readonly kind: 'place-mark'; readonly markKind: MarkKind }
-  | { readonly kind: 'scale-picture'; readonly pictureId: string };
+  | { readonly kind: 'scale-picture'; readonly pictureId: string }
+  | { readonly kind: 'tape-between' };
 
-export type DrawingState = SelectState | TraceState | PlaceMarkState | ReshapeState | ScalePictureState;
+export type DrawingState =
+  | SelectState
+  | TraceState
+  | PlaceMarkState
+  | ReshapeState
+  | ScalePictureState
+  | TapeBetweenState;
 
 /** Corners of an outline that was left before it closed. Nothing drawn is lost: Backspace takes it up again. */
 export interface SetAside {
@@ -89,6 +96,14 @@ export interface ScalePictureState extends Common {
   readonly from: YardPoint | null;
   readonly to: YardPoint | null;
   readonly aim: YardPoint | null;
+}
+
+/** Two places are pointed out that a tape was pulled between, then what it reads is typed. */
+export interface TapeBetweenState extends Common {
+  readonly kind: 'tape-between';
+  readonly from: YardPoint | null;
+  readonly to: YardPoint | null;
+  readonly aim: Snap | null;
 }
 
 /** `reachM` is the snapping and grabbing distance: some pixels, as metres at this zoom. `free` = do not snap. */

@@ -38,8 +38,13 @@
  * |               |                              | then select         |                             |
  * | scale-picture | click, click                 | both ends set       |                             |
  * | scale-picture | typed length                 | select              | scale the picture and all   |
- * |               |                              |                     | traced over it              |
+ * |               |                              |                     | traced over it by all its   |
+ * |               |                              |                     | known lengths               |
  * | scale-picture | back, escape                 | one end fewer, …    |                             |
+ * | tape-between  | click, place                 | one end more        |                             |
+ * | tape-between  | the same on bare ground      | the same, problem   |                             |
+ * | tape-between  | typed distance               | tape-between afresh | note a taped distance       |
+ * | tape-between  | back, escape                 | one end fewer, …    |                             |
  */
 export type {
   Draft,
@@ -69,5 +74,6 @@ export {
 } from './projective.ts';
 export { type Prompt, promptOf } from './promptOf.ts';
 export type { Snap, SnapTo } from './snap.ts';
+export { rescaleEdit } from './rescaleEdit.ts';
 export { AT_REST, canGrab, step } from './step.ts';
 export { type Direction, type LengthAndDirection, readLengthAndDirection } from './typedCorner.ts';

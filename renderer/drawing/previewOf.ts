@@ -9,6 +9,7 @@ import type {
   ReshapeState,
   ScalePictureState,
   SelectState,
+  TapeBetweenState,
   TraceState,
 } from './drawing.ts';
 import { withRings } from './outlineEdits.ts';
@@ -65,6 +66,8 @@ export function previewOf(state: DrawingState, context: DrawingContext): Preview
       return reshapePreview(state, context);
     case 'scale-picture':
       return { ...plain(context), ...scalePreview(state) };
+    case 'tape-between':
+      return { ...plain(context), ...tapePreview(state) };
   }
 }
 
@@ -151,6 +154,18 @@ function scalePreview(state: ScalePictureState): Partial<Preview> {
   return {
     aim: aim && to === null ? { at: aim, to: 'nothing', words: '' } : null,
     pointedLength: from === null ? [] : end === null ? [from] : [from, end],
+  };
+}
+
+/** The line between both ends, the map's own length along it once it has two. */
+function tapePreview({ from, to, aim }: TapeBetweenState): Partial<Preview> {
+  const end = to ?? aim?.at ?? null;
+  const line = from === null ? [] : end === null ? [from] : [from, end];
+  const [a, b] = line;
+  return {
+    aim: to === null ? aim : null,
+    pointedLength: line,
+    dimensions: a !== undefined && b !== undefined ? [dimension(a, b)] : [],
   };
 }
 

@@ -2,7 +2,7 @@ import { distanceM } from '../../core/kernel/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
-import type { DrawingState, ReshapeState, SetAside, TraceState } from './drawing.ts';
+import type { DrawingState, ReshapeState, SetAside, TapeBetweenState, TraceState } from './drawing.ts';
 import { MARK_WORDS, OUTLINE_WORDS } from './names.ts';
 import { cornerBefore } from './plane.ts';
 import { ringsOf } from './states/rings.ts';
@@ -48,7 +48,16 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
       if (state.to === null) return { ...common, text: 'Click its other end', typedLabel: null };
       return { ...common, text: 'Type how long it is on the ground:', typedLabel: 'True length' };
     }
+    case 'tape-between':
+      return { ...common, ...tapePrompt(state), snapped: snapWords(state.aim?.words) };
   }
+}
+
+function tapePrompt({ from, to }: TapeBetweenState): Pick<Prompt, 'text' | 'typedLabel'> {
+  if (from === null)
+    return { text: 'Click a corner, a mark or an edge the tape begins at', typedLabel: null };
+  if (to === null) return { text: 'Click where the tape ends', typedLabel: null };
+  return { text: 'Type what the tape reads:', typedLabel: 'Taped distance' };
 }
 
 function tracePrompt(state: TraceState): Pick<Prompt, 'text' | 'typedLabel'> {

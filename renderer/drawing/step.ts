@@ -7,6 +7,7 @@ import { stepReshape } from './states/reshape.ts';
 import { ringsOf } from './states/rings.ts';
 import { beginScalePicture, stepScalePicture } from './states/scalePicture.ts';
 import { beginSelect, stepSelect } from './states/select.ts';
+import { beginTapeBetween, stepTapeBetween } from './states/tapeBetween.ts';
 import { beginTrace, stepTrace, traceLeftOpen } from './states/trace.ts';
 
 /** Nothing in hand, nothing put aside. */
@@ -27,6 +28,8 @@ export function step(given: DrawingState, input: DrawingInput, context: DrawingC
       return stepReshape(state, input, context);
     case 'scale-picture':
       return stepScalePicture(state, input, context);
+    case 'tape-between':
+      return stepTapeBetween(state, input, context);
   }
 }
 
@@ -50,15 +53,14 @@ export function canGrab(
 /** Where nothing may be changed, a tool brought from another page is put down and its trace put aside. */
 function withoutTool(state: DrawingState): DrawingState {
   if (state.kind === 'trace') return beginSelect(traceLeftOpen(state));
-  if (state.kind === 'place-mark' || state.kind === 'scale-picture') return beginSelect(state.setAside);
-  return state;
+  return state.kind === 'select' || state.kind === 'reshape' ? state : beginSelect(state.setAside);
 }
 
 function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
   const setAside: SetAside | null = state.kind === 'trace' ? traceLeftOpen(state) : state.setAside;
   if (tool.kind === 'select' || !context.mayEdit) return { state: beginSelect(setAside), edits: [] };
   const unscaled = context.yard.pictures.find(({ placement }) => placement.kind === 'unscaled');
-  if (unscaled !== undefined && tool.kind !== 'scale-picture') {
+  if (unscaled !== undefined && tool.kind !== 'scale-picture' && tool.kind !== 'tape-between') {
     // What is traced over a picture without a scale would have a size nobody knows.
     const problem = { kind: 'value/no-scale', where: { field: unscaled.name }, facts: {} } as const;
     return { state: { ...beginSelect(setAside), problem }, edits: [] };
@@ -73,6 +75,8 @@ function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
     }
     case 'place-mark':
       return { state: beginPlaceMark(tool.markKind, setAside), edits: [], select: null };
+    case 'tape-between':
+      return { state: beginTapeBetween(setAside), edits: [], select: null };
     case 'scale-picture':
       return {
         state: beginScalePicture(tool.pictureId, setAside),

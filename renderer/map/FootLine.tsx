@@ -126,7 +126,12 @@ function areaInHandM2(props: FootLineProps, shownIn: UnitSystem): number | null 
 }
 
 /** Kinds of drawing that wait for typed values. */
-const TOOLS: ReadonlySet<DrawingState['kind']> = new Set(['trace', 'place-mark', 'scale-picture']);
+const TOOLS: ReadonlySet<DrawingState['kind']> = new Set([
+  'trace',
+  'place-mark',
+  'scale-picture',
+  'tape-between',
+]);
 
 const SAVING_WORDS = { saved: 'all saved', saving: 'saving', failed: 'not saved' } as const;
 

@@ -127,7 +127,12 @@ export function Sketch(props: SketchProps) {
   );
 }
 
-const WITH_CROSSHAIR: ReadonlySet<DrawingState['kind']> = new Set(['trace', 'place-mark', 'scale-picture']);
+const WITH_CROSSHAIR: ReadonlySet<DrawingState['kind']> = new Set([
+  'trace',
+  'place-mark',
+  'scale-picture',
+  'tape-between',
+]);
 
 /** Asking whether something can be grabbed makes nothing new. */
 function noIds(): string {
