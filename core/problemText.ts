@@ -76,7 +76,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'shape/steep':
       return say(
-        `${formatArea(problem.facts.steepM2, units)} of ${problem.where.name} is steeper than 33%, up to ${formatPercent(problem.facts.steepestGrade)}.`,
+        `${problem.where.name} is steeper than 33% on ${formatArea(problem.facts.steepM2, units)}, up to ${formatPercent(problem.facts.steepestGrade)}.`,
         'Mowing or spraying such ground on foot is dangerous (common practice): leave it out, or work it from level ground.',
       );
     case 'shape/heights-missing':
@@ -240,6 +240,16 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
     case 'plan/cancelled':
       return say(`Planning of ${problem.where.thing} was stopped.`, 'Start the plan again when ready.');
 
+    case 'compare/only-one-placed':
+      return say(
+        `${problem.facts.looseName}, the ${problem.facts.looseIs} state, has no place on earth and the other has one, so neither can be laid over the other.`,
+        'Place the loose yard first, or compare it with a state that is loose too.',
+      );
+    case 'compare/too-far-apart':
+      return say(
+        `The two yards lie ${formatLength(problem.facts.apartM, units)} apart: they are not two states of one ground.`,
+        'Choose a file of the same yard.',
+      );
     case 'file/not-found':
       return say(
         `${problem.where.fileName} is not there.`,
@@ -393,9 +403,9 @@ function counted(count: number, noun: string): string {
   return `${formatNumber(count, 0)} ${noun}${count === 1 ? '' : 's'}`;
 }
 
-/** "17 % more", "0.25 % less": how far a ratio is from 1. */
+/** "17% more", "0.25% less": how far a ratio is from 1. */
 function moreOrLess(ratio: number, more = 'more', less = 'less'): string {
-  return `${formatSignificant(Math.abs(ratio - 1) * 100, 2)} % ${ratio < 1 ? less : more}`;
+  return `${formatSignificant(Math.abs(ratio - 1) * 100, 2)}% ${ratio < 1 ? less : more}`;
 }
 
 function lengthOrNone(lengthM: number, units: UnitSystem): string {

@@ -1,5 +1,5 @@
 import { outlineRings } from '../../core/curves/index.ts';
-import { applyEdit } from '../../core/edits/index.ts';
+import { applyEdit, type Edit } from '../../core/edits/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { OutlineKind, Yard } from '../../core/yard.ts';
 import {
@@ -42,6 +42,7 @@ export class Hand {
   yard: Yard;
   selection: Selection = null;
   readonly labels: string[] = [];
+  readonly edits: Edit[] = [];
   mayEdit = true;
   #made = 0;
 
@@ -65,6 +66,7 @@ export class Hand {
       for (const edit of next.edits) {
         this.yard = applyEdit(this.yard, edit);
         this.labels.push(edit.label);
+        this.edits.push(edit);
       }
     }
     return this;

@@ -1,12 +1,13 @@
-import { movedTraced, tracedRing } from '../../../core/curves/index.ts';
-import { type Change, type Edit, makeEdit, putRow } from '../../../core/edits/index.ts';
-import { distanceM, regionContains } from '../../../core/kernel/index.ts';
+import { applyEdit } from '../../../core/edits/index.ts';
+import { lengthsDisagree } from '../../../core/frame/index.ts';
+import { distanceM } from '../../../core/kernel/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import { parseLength } from '../../../core/units/index.ts';
-import type { Picture, PictureCorners, Traced, Yard } from '../../../core/yard.ts';
+import type { Picture } from '../../../core/yard.ts';
 import type { DrawingContext, DrawingInput, ScalePictureState, SetAside, Step } from '../drawing.ts';
-import { pictureCorners, yardToPicture } from '../pictureCorners.ts';
+import { yardToPicture } from '../pictureCorners.ts';
 import { moved } from '../plane.ts';
+import { rescaleEdit } from '../rescaleEdit.ts';
 import { typedUnit } from '../typedCorner.ts';
 import { beginSelect } from './select.ts';
 
@@ -14,7 +15,10 @@ export function beginScalePicture(pictureId: string, setAside: SetAside | null):
   return { kind: 'scale-picture', pictureId, from: null, to: null, aim: null, setAside, problem: null };
 }
 
-/** Two ends of a known length, then the length: the picture and all that is traced over it take its scale. */
+/**
+ * Two ends of a known length, then the length: it joins those the picture has, and the picture and all that is traced
+ * over it take the scale of them all. One that disagrees wildly with the others is taken and said.
+ */
 export function stepScalePicture(
   state: ScalePictureState,
   input: DrawingInput,
@@ -74,48 +78,19 @@ function typed(state: ScalePictureState, picture: Picture, text: string, context
   }
   const length = parseLength(text, 'length', typedUnit(context.units));
   if (!length.ok) return { state: { ...state, problem: length.problems[0] }, edits: [] };
-  const edit = scaleEdit(context.yard, picture, from, to, length.value);
-  return { state: beginSelect(state.setAside), edits: [edit], select: { kind: 'picture', id: picture.id } };
-}
-
-/**
- * Scales the picture about `from` so that the length between the two ends is true. A picture that had a scale
- * takes with it every outline and mark with a corner on it: what was traced stays over what it was traced from.
- * Over one that had none nothing was traced (`take` sees to that), so what lies there keeps its own lengths.
- */
-export function scaleEdit(
-  yard: Yard,
-  picture: Picture,
-  from: YardPoint,
-  to: YardPoint,
-  lengthM: number,
-): Edit {
-  const factor = lengthM / distanceM(from, to);
-  const scaled = (at: YardPoint): YardPoint => ({
-    xM: from.xM + (at.xM - from.xM) * factor,
-    yM: from.yM + (at.yM - from.yM) * factor,
-  });
-  const corners = pictureCorners(picture);
-  const covers = (at: YardPoint): boolean => regionContains({ outer: corners, holes: [] }, at);
-  const changes: Change[] = [
-    putRow(yard, 'pictures', {
-      ...picture,
-      placement: {
-        kind: 'scaled',
-        lengths: [{ fromPx: yardToPicture(picture, from), toPx: yardToPicture(picture, to), lengthM }],
-        corners: corners.map(scaled) as unknown as PictureCorners,
-      },
-    }),
-  ];
-  if (picture.placement.kind === 'unscaled') return makeEdit(`scale ${picture.name}`, ...changes);
-  for (const outline of yard.outlines) {
-    if (!tracedRing(outline.outer).some(covers)) continue;
-    const move = (traced: Traced): Traced => movedTraced(traced, { move: scaled, scale: factor, turnDeg: 0 });
-    const [outer, holes] = [move(outline.outer), outline.holes.map(move)];
-    changes.push(putRow(yard, 'outlines', { ...outline, outer, holes }));
-  }
-  for (const mark of yard.marks) {
-    if (covers(mark.at)) changes.push(putRow(yard, 'marks', { ...mark, at: scaled(mark.at) }));
-  }
-  return makeEdit(`scale ${picture.name}`, ...changes);
+  const known = {
+    fromPx: yardToPicture(picture, from),
+    toPx: yardToPicture(picture, to),
+    lengthM: length.value,
+  };
+  const lengths = picture.placement.kind === 'scaled' ? [...picture.placement.lengths, known] : [known];
+  const edit = rescaleEdit(context.yard, picture, lengths, `scale ${picture.name}`);
+  if (!edit.ok) return { state: { ...state, problem: edit.problems[0] }, edits: [] };
+  const after = applyEdit(context.yard, edit.value).pictures.find(({ id }) => id === picture.id);
+  const problem = (after && lengthsDisagree(after)) ?? null;
+  return {
+    state: { ...beginSelect(state.setAside), problem },
+    edits: [edit.value],
+    select: { kind: 'picture', id: picture.id },
+  };
 }

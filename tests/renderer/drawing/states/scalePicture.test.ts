@@ -2,7 +2,8 @@ import { tracedRing } from '../../../../core/curves/index.ts';
 import { describe, expect, test } from 'vitest';
 import type { Picture } from '../../../../core/yard.ts';
 import { distanceM } from '../../../../core/kernel/index.ts';
-import { pictureCorners } from '../../../../renderer/drawing/index.ts';
+import { pictureCorners, rescaleEdit } from '../../../../renderer/drawing/index.ts';
+import { applyEdit, inverseOf } from '../../../../core/edits/index.ts';
 import { outline, rect } from '../../../support/builders.ts';
 import { Hand, ringAt, xy, yardOf } from '../../../support/drawing.ts';
 
@@ -41,19 +42,23 @@ describe('scaling a picture', () => {
 
   test('scaled again, what was traced over it keeps its place on it, what lies elsewhere stays', () => {
     const corners = pictureCorners(plan);
-    const once: Picture = {
-      ...plan,
-      placement: {
-        kind: 'scaled',
-        lengths: [{ fromPx: { xPx: 0, yPx: 0 }, toPx: { xPx: 800, yPx: 0 }, lengthM: 40 }],
-        corners,
-      },
-    };
+    const known = { fromPx: { xPx: 0, yPx: 0 }, toPx: { xPx: 800, yPx: 0 }, lengthM: 40 };
+    const once: Picture = { ...plan, placement: { kind: 'scaled', lengths: [known], corners } };
     const over = outline('bed', 'over', rect(0, 0, 2, 2));
     const elsewhere = outline('zone', 'elsewhere', rect(100, 100, 2, 2));
     const tap = { id: 'tap', kind: 'spigot', name: 'Tap', at: { xM: 4, yM: 0 } } as const;
-    const yard = yardOf({ pictures: [once], outlines: [over, elsewhere], marks: [tap] });
-    const hand = new Hand(yard).do(take).click([0, 0], [10, 0]).type('5');
+    const taped = {
+      ...outline('bed', 'taped', rect(5, 5, 2, 2)),
+      placing: { by: 'tape', pictureId: null, sigmaM: null } as const,
+    };
+    const check = { id: 'c', name: 'Diagonal', from: { xM: 2, yM: 4 }, to: { xM: 100, yM: 0 }, tapedM: 98 };
+    const yard = {
+      ...yardOf({ pictures: [once], outlines: [over, elsewhere, taped], marks: [tap] }),
+      checks: [check],
+    };
+    const half = rescaleEdit(yard, once, [{ ...known, lengthM: 20 }], 'scale Plan');
+    if (!half.ok) throw new Error('not scaled');
+    const hand = { yard: applyEdit(yard, half.value) };
     expect(xy(ringAt(hand.yard, 0))).toEqual([
       [0, 0],
       [1, 0],
@@ -61,7 +66,38 @@ describe('scaling a picture', () => {
       [0, 1],
     ]); // half, about (0, 0)
     expect(xy(ringAt(hand.yard, 1))).toEqual(xy(tracedRing(elsewhere.outer)));
+    expect(hand.yard.outlines[2]).toBe(taped); // drawn to its own lengths
     expect(hand.yard.marks[0]?.at).toEqual({ xM: 2, yM: 0 }); // half of 4
+    // Half of (2, 4); the other end lies beyond the picture.
+    expect(hand.yard.checks[0]).toEqual({ ...check, from: { xM: 1, yM: 2 } });
+    expect(applyEdit(hand.yard, inverseOf(half.value))).toEqual(yard);
+  });
+
+  test('a second length joins the first: the scale is that of both, by least squares, and one undo takes it back', () => {
+    const before = new Hand(yardOf({ pictures: [plan] })).do(take).click([-10, 0], [10, 0]).type('40');
+    const once = before.yard;
+    // The picture is now 80 m wide: 20 m east of the middle is pixel 600.
+    before.do(take).click([0, 0], [20, 0]).type('21');
+    const twice = before.yard.pictures[0];
+    if (twice?.placement.kind !== 'scaled') throw new Error('not scaled');
+    expect(twice.placement.lengths.map(({ lengthM }) => lengthM)).toEqual([40, 21]); // as typed
+    // 400 px are 40 m and 200 px are 21 m: (40 × 400 + 21 × 200) / (400² + 200²) = 0.101 m a pixel
+    expect(distanceM(twice.placement.corners[0], twice.placement.corners[1])).toBeCloseTo(80.8, 9); // 800 × 0.101
+    const last = before.edits[before.edits.length - 1];
+    if (last === undefined) throw new Error('no edit');
+    expect(applyEdit(before.yard, inverseOf(last))).toEqual(once);
+    expect(before.state.problem).toBeNull(); // 5 % apart, which is not wild
+  });
+
+  test('a length that disagrees wildly is taken, and said with what the others make it', () => {
+    const hand = new Hand(yardOf({ pictures: [plan] })).do(take).click([-10, 0], [10, 0]).type('40');
+    hand.do(take).click([0, 0], [20, 0]).type('30');
+    expect(hand.labels).toHaveLength(2); // two lengths, two edits
+    expect(hand.state.problem).toMatchObject({
+      kind: 'value/lengths-disagree',
+      where: { field: 'Plan' },
+      facts: { lengthM: 30 }, // as typed; the first makes it 20 m
+    });
   });
 
   test('scaled for the first time, it takes nothing with it: what lies there was drawn to its own lengths', () => {
