@@ -1,8 +1,8 @@
-import { makeEdit, putRow, removeRow } from '../../core/edits/index.ts';
+import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { useBook, useOpenYard, useSessionState } from '../app/context.ts';
 import { ok } from '../../core/result.ts';
-import { formatLength, lengthFigure, parseLength, USUAL_UNITS } from '../../core/units/index.ts';
-import type { Picture, UnitSystem, YardDetails } from '../../core/yard.ts';
+import { lengthFigure, parseLength, USUAL_UNITS } from '../../core/units/index.ts';
+import type { UnitSystem, YardDetails } from '../../core/yard.ts';
 import { readPickedFile } from '../shared/readPickedFile.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { download } from '../shared/download.ts';
@@ -10,6 +10,7 @@ import { FigureField } from '../shared/FigureField.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { parseName } from '../shared/parseName.ts';
+import { PictureLines } from './PictureLines.tsx';
 import { parseIsoDate } from './parseIsoDate.ts';
 
 const UNIT_CHOICES = [
@@ -147,52 +148,8 @@ export function GroundPage() {
   );
 }
 
-function PictureLines({ picture }: { readonly picture: Picture }) {
-  const { session, view } = useBook();
-  const { yard } = useOpenYard();
-  const units = yard.details.unitSystem;
-  const { placement } = picture;
-  const remove = removeRow(yard, 'pictures', picture.id);
-  return (
-    <>
-      <div className="line">
-        <span>{picture.name}</span>
-        <span className="note">{placementWords(picture, units)}</span>
-      </div>
-      <div className="do-row">
-        {placement.kind !== 'georeferenced' && (
-          <button
-            type="button"
-            className="do"
-            onClick={() => view.take({ kind: 'scale-picture', pictureId: picture.id })}
-          >
-            {placement.kind === 'unscaled' ? 'set its scale by a known length' : 'set the scale again'}
-          </button>
-        )}
-        {remove && (
-          <button
-            type="button"
-            className="do"
-            onClick={() => session.edit(makeEdit(`take away ${picture.name}`, remove))}
-          >
-            take it away
-          </button>
-        )}
-      </div>
-    </>
-  );
-}
-
 function placeWords(details: YardDetails): string {
   if (details.frame.kind === 'loose') return 'a loose yard: no place on earth';
   const { latDeg, lonDeg } = details.frame.origin;
   return `placed at ${latDeg.toFixed(5)}, ${lonDeg.toFixed(5)}`;
-}
-
-function placementWords(picture: Picture, units: UnitSystem): string {
-  const { placement } = picture;
-  if (placement.kind === 'unscaled') return 'no scale yet: nothing over it has an area';
-  if (placement.kind === 'georeferenced') return `knows where it is, ${placement.crs}`;
-  const lengths = placement.lengths.map(({ lengthM }) => formatLength(lengthM, units)).join(', ');
-  return `scaled by ${lengths}`;
 }
