@@ -67,6 +67,12 @@ export type Problem =
   | PlanProblem<'plan/too-many-sections', { readonly sections: number; readonly most: number }>
   | PlanProblem<'plan/no-connected-cut', { readonly sections: number }>
   | PlanProblem<'plan/cancelled', object>
+  // compare/: two states of a yard that cannot be laid over each other
+  | CompareProblem<
+      'compare/only-one-placed',
+      { readonly looseName: string; readonly looseIs: 'earlier' | 'later' }
+    >
+  | CompareProblem<'compare/too-far-apart', { readonly apartM: number }>
   // file/: the host found it; the person chooses
   | FileProblem<'file/not-found', object>
   | FileProblem<'file/not-a-yard', { readonly found: string }>
@@ -132,6 +138,7 @@ export interface FileWhere {
 type ShapeProblem<K extends `shape/${string}`, F> = ProblemShape<K, ShapeWhere, F>;
 type ValueProblem<K extends `value/${string}`, F> = ProblemShape<K, FieldWhere, F>;
 type PlanProblem<K extends `plan/${string}`, F> = ProblemShape<K, PlanWhere, F>;
+type CompareProblem<K extends `compare/${string}`, F> = ProblemShape<K, object, F>;
 type FileProblem<K extends `file/${string}`, F> = ProblemShape<K, FileWhere, F>;
 type HostProblem<K extends `host/${string}`, F> = ProblemShape<K, object, F>;
 

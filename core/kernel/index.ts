@@ -4,6 +4,7 @@
  * split held against an area identity with a second library behind it; predicates in exact arithmetic.
  * Out of scope: what a region means, and mending what a person drew.
  */
+export { BoxIndex } from './BoxIndex.ts';
 export { checkRing, MOST_REACH_M } from './checkRing.ts';
 export { GRID_M, snapRing } from './clipper.ts';
 export { coveredTwice } from './coveredTwice.ts';
@@ -27,6 +28,7 @@ export {
   clipLine,
   intersectRegions,
   offsetRegions,
+  splitRegions,
   subtractRegions,
   unionRegions,
 } from './overlay.ts';

@@ -35,12 +35,12 @@ export function unionRegions(regions: readonly Region[]): Region[] {
  * Throws a Defect when both kernels fail the identity.
  */
 export function subtractRegions(from: readonly Region[], minus: readonly Region[]): Region[] {
-  return split(from, minus).outside;
+  return splitRegions(from, minus).outside;
 }
 
 /** Ground that is in both. As `subtractRegions`. */
 export function intersectRegions(a: readonly Region[], b: readonly Region[]): Region[] {
-  return split(a, b).inside;
+  return splitRegions(a, b).inside;
 }
 
 /**
@@ -69,7 +69,11 @@ export function clipLine(line: readonly YardPoint[], regions: readonly Region[])
   return clipLineGrid(line, joinRegions(regions));
 }
 
-function split(from: readonly Region[], by: readonly Region[]): { inside: Region[]; outside: Region[] } {
+/** Ground of the first that is in the second, and that is not, for the price of either. As `subtractRegions`. */
+export function splitRegions(
+  from: readonly Region[],
+  by: readonly Region[],
+): { inside: Region[]; outside: Region[] } {
   const a = joinRegions(from);
   // These may overlap; the overlay counts what any of them covers.
   const b = toGrid(by);

@@ -36,7 +36,7 @@ function zoneSchedule({ units, figures }: SheetContext): FlowItem {
   const other = otherUnits(units);
   const { zones, zoneSum } = figures;
   const shared = zoneSum.ownedByOtherM2 > 0;
-  const rowOf = (name: string, zone: typeof zoneSum): LedgerRow => [
+  const rowOf = (name: string, zone: Omit<typeof zoneSum, 'groundM2'>): LedgerRow => [
     name,
     areaFigure(zone.grossM2, units).text,
     areaFigure(zone.cutOutM2, units).text,

@@ -2,12 +2,20 @@ import { outlineRings } from '../curves/index.ts';
 import { areaSigmaM2 } from '../area/index.ts';
 import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
-import { apportionForDisplay, FOOT_M, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
+import {
+  apportionForDisplay,
+  FOOT_M,
+  formatLength,
+  SQUARE_FOOT_M2,
+  type UnitSystem,
+} from '../units/index.ts';
 import { CUT_OUT_KINDS, type OutlineKind, type Yard, type YardFrame } from '../yard.ts';
 import { areaStepM2, type PrintedZone, printedZones } from './printedZones.ts';
 import type { ResolvedYard, ResolvedZone } from './resolved.ts';
 import { type RingWorking, ringWorking } from './ringWorking.ts';
+import { ownerOrder } from './ownerOrder.ts';
 import { near, type Shape, shapeOf } from './shape.ts';
+import { stripShapes } from './strips.ts';
 import { takeAway } from './takeAway.ts';
 
 /** How one zone's areas come about, as numbers to be checked by hand. Areas in the person's unit. */
@@ -91,18 +99,25 @@ export function areaWorking(resolved: ResolvedYard, yard: Yard, zoneId: string):
   const shapesOf = (kinds: readonly OutlineKind[]): readonly Shape[] =>
     near(shape, yard.outlines.filter((row) => kinds.includes(row.kind)).map(shapeOf));
   const zones = yard.outlines.filter((row) => row.kind === 'zone').map(shapeOf);
-  const earlier = near(shape, zones.slice(0, zones.indexOf(shape)));
+  const order = ownerOrder(zones, yard.details.overlapRule);
+  const owners = near(shape, order.slice(0, order.indexOf(shape)));
+  const strips = near(shape, yard.outlines.flatMap(stripShapes)).flatMap(oneByOne);
   const rings = outlineRings(outline).map((ring) => ringWorking(ring, units));
   const worked = workedAreas(zone, rings, units);
-  const left = takeAway(shape.regions, earlier).regions;
+  const left = takeAway(shape.regions, owners).regions;
   return {
     name: outline.name,
     units,
     frame: yard.details.frame,
     rings,
-    owned: taken(earlier, shape.regions, worked.owned, units),
+    owned: taken(owners, shape.regions, worked.owned, units),
     cutOut: taken(shapesOf(CUT_OUT_KINDS), left, worked['cut out'], units),
-    leftOut: taken(shapesOf(['keep-off', 'check-plot']), zone.turf, worked['left out'], units),
+    leftOut: taken(
+      [...shapesOf(['keep-off', 'check-plot']), ...strips],
+      zone.turf,
+      worked['left out'],
+      units,
+    ),
     balance: balanceOf(worked, printed, units),
     sigma: sigmaOf(zone, yard.details.cornerSigmaM, units),
   };
@@ -150,17 +165,42 @@ function balanceOf(worked: Worked, printed: PrintedZone, units: UnitSystem): rea
   });
 }
 
+/** Each strip by itself, to be told by name. */
+function oneByOne(shape: Shape): readonly Shape[] {
+  const together = shape.strips;
+  return (together?.strips ?? []).map((strip) => ({
+    ...shape,
+    regions: strip.regions,
+    strips: { outlineId: strip.outlineId, strips: [strip], regions: strip.regions },
+  }));
+}
+
+/** "3 ft off the pond"; "3 ft off the pond, edge 2" where it is along one edge only. */
+function takerName({ outline, strips }: Shape, units: UnitSystem): string {
+  const [strip] = strips?.strips ?? [];
+  if (strip === undefined) return outline.name;
+  const along =
+    strip.edge === null ? '' : `, ${strip.ring === 0 ? '' : `hole ${strip.ring} `}edge ${strip.edge + 1}`;
+  return `${formatLength(strip.widthM, units)} off ${outline.name}${along}`;
+}
+
 function taken(
   shapes: readonly Shape[],
   from: readonly Region[],
   together: number,
   units: UnitSystem,
 ): TakenWorking {
-  const rows = shapes.flatMap(({ outline, regions }): readonly TakenShape[] => {
+  const rows = shapes.flatMap((shape): readonly TakenShape[] => {
+    const { outline, regions } = shape;
     const takes = inStep(regionsAreaM2(intersectRegions(from, regions)), units);
     if (takes === 0) return [];
     return [
-      { name: outline.name, kind: outline.kind, ownArea: inStep(regionsAreaM2(regions), units), takes },
+      {
+        name: takerName(shape, units),
+        kind: outline.kind,
+        ownArea: inStep(regionsAreaM2(regions), units),
+        takes,
+      },
     ];
   });
   const sum = rows.reduce((total, { takes }) => total + takes, 0);

@@ -3,22 +3,23 @@ import { checkRing } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import type { Outline } from '../yard.ts';
+import { stripProblems } from './strips.ts';
 
 /** Outlines do not change, so one that was found sound stays so; while one is dragged the others are not asked again. */
 const sound = new WeakSet<Outline>();
 
 /**
- * Whether every ring of an outline can stand for ground.
+ * Whether every ring of an outline can stand for ground, curves as the corners they are computed with.
  *
- * Problems: those of `checkRing`, all rings' together, each naming the outline
+ * Problems: those of `checkRing`, all rings' together, and of widths kept off, each naming the outline
  */
 export function checkOutline(outline: Outline): Result<Outline> {
   if (sound.has(outline)) return ok(outline);
-  const problems = outlineRings(outline).flatMap((ring): readonly Problem[] => {
+  const rings = outlineRings(outline).flatMap((ring): readonly Problem[] => {
     const checked = checkRing(ring, outline.id, outline.name);
     return checked.ok ? [] : checked.problems;
   });
-  const [first, ...more] = problems;
+  const [first, ...more] = [...rings, ...stripProblems(outline)];
   if (first !== undefined) return { ok: false, problems: [first, ...more] };
   sound.add(outline);
   return ok(outline);

@@ -1,7 +1,7 @@
 /**
  * Zones: from outlines to what is treated. In: outlines as drawn; out: for each zone its balance and the clean
- * regions of turf and of treated ground. Method: overlays by `core/kernel`; ground in two zones is owned by the
- * one drawn first. Out of scope: buffers along edges, slope.
+ * regions of turf and of treated ground. Method: overlays by `core/kernel`; ground in two zones is owned by one of
+ * them, by one order for all; strips kept off along edges are buffers of them.
  */
 export {
   type AreaWorking,
@@ -16,13 +16,22 @@ export type { Ground } from './ground.ts';
 export { checkOutline } from './checkOutline.ts';
 export {
   areaStepM2,
+  type PrintedAreas,
   type PrintedSum,
   type PrintedZone,
   printedSum,
   printedZones,
 } from './printedZones.ts';
 export { resolveZones } from './resolveZones.ts';
-export type { ResolvedYard, ResolvedZone, ZoneOverlap } from './resolved.ts';
+export type {
+  KeepOffStrip,
+  OutlineStrips,
+  ResolvedYard,
+  ResolvedZone,
+  ZoneOverlap,
+} from './resolved.ts';
+export { shapeOf } from './shape.ts';
+export { WIDEST_STRIP_M } from './strips.ts';
 export { type CornerWorking, type RingWorking, ringWorking } from './ringWorking.ts';
 export {
   BALANCE_WORDS,

@@ -14,7 +14,12 @@ export interface PrintedZone {
   readonly sigmaM2: number | null;
 }
 
-export type PrintedSum = Omit<PrintedZone, 'zoneId' | 'name'>;
+export type PrintedAreas = Omit<PrintedZone, 'zoneId' | 'name'>;
+
+export interface PrintedSum extends PrintedAreas {
+  /** What the zones cover together: gross less what is in more than one of them, turf and what is cut out of it. */
+  readonly groundM2: number;
+}
 
 /** The last digit an area is shown to: a square foot, or a tenth of a square metre. */
 export function areaStepM2(units: UnitSystem): number {
@@ -69,13 +74,15 @@ export function printedZones(resolved: ResolvedYard, units: UnitSystem): readonl
 export function printedSum(zones: readonly PrintedZone[]): PrintedSum {
   const sumOf = (areaOf: (zone: PrintedZone) => number): number => sum(zones.map(areaOf));
   const stated = zones.every((zone) => zone.sigmaM2 !== null);
+  const [grossM2, ownedByOtherM2] = [sumOf((zone) => zone.grossM2), sumOf((zone) => zone.ownedByOtherM2)];
   return {
+    groundM2: grossM2 - ownedByOtherM2,
     treatedM2: sumOf((zone) => zone.treatedM2),
     leftOutM2: sumOf((zone) => zone.leftOutM2),
     turfM2: sumOf((zone) => zone.turfM2),
     cutOutM2: sumOf((zone) => zone.cutOutM2),
-    ownedByOtherM2: sumOf((zone) => zone.ownedByOtherM2),
-    grossM2: sumOf((zone) => zone.grossM2),
+    ownedByOtherM2,
+    grossM2,
     sigmaM2: stated ? Math.sqrt(sumOf((zone) => (zone.sigmaM2 ?? 0) ** 2)) : null,
   };
 }

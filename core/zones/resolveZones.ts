@@ -1,25 +1,27 @@
 import { areaSigmaM2 } from '../area/index.ts';
-import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
+import { BoxIndex } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
-import { CUT_OUT_KINDS } from '../yard.ts';
+import { CUT_OUT_KINDS, type OverlapRule } from '../yard.ts';
 import { checkOutline } from './checkOutline.ts';
 import type { Ground } from './ground.ts';
+import { ownerOrder } from './ownerOrder.ts';
 import type { ResolvedYard, ResolvedZone, ZoneOverlap } from './resolved.ts';
-import { near, type Shape, shapeOf } from './shape.ts';
-import { takeAway } from './takeAway.ts';
+import { type Shape, shapeOf } from './shape.ts';
+import { stripShapes } from './strips.ts';
+import { type ZoneGround, zoneGround } from './zoneGround.ts';
 import { coveredWarnings, outsideWarnings, overlapWarnings, TOLD_AREA_M2 } from './zoneWarnings.ts';
 
 /**
- * What is treated, zone by zone: turf = zone - cut-outs - ground owned by zones drawn earlier; treated = turf -
- * keep-offs - check plots. Cut-outs may overlap one another or cross the edge.
+ * What is treated, zone by zone: turf = zone - cut-outs - ground owned by other zones (`ownerOrder`); treated =
+ * turf - keep-offs - keep-off strips - check plots. Cut-outs may overlap one another or cross the edge.
  *
  * Problems: shape/ problems of every outline that cannot stand, each with its place
  * Accuracy: perimeter times the kernel grid; held against a second kernel in tests/oracle/netArea.test.ts
- * Cost: n log n in the vertices of each zone and of what touches its edge; log n an edge for the rest
+ * Cost: n log n in the vertices of each zone and of what touches its edge; log n an edge for the rest; a zone
+ * near which nothing changed since the last time costs nothing
  */
 export function resolveZones({ outlines, details }: Ground): Result<ResolvedYard> {
-  const { cornerSigmaM } = details;
   const problems = outlines.flatMap((outline): readonly Problem[] => {
     const checked = checkOutline(outline);
     return checked.ok ? [] : checked.problems;
@@ -30,67 +32,68 @@ export function resolveZones({ outlines, details }: Ground): Result<ResolvedYard
   const shapes = outlines.map(shapeOf);
   const zones = shapes.filter(({ outline }) => outline.kind === 'zone');
   const cutOuts = shapes.filter(({ outline }) => (CUT_OUT_KINDS as readonly string[]).includes(outline.kind));
-  const untreated = shapes.filter(
-    ({ outline }) => outline.kind === 'keep-off' || outline.kind === 'check-plot',
-  );
-  const overlaps = zones.flatMap((zone, i) =>
-    near(zone, zones.slice(0, i)).flatMap((earlier) => overlapOf(earlier, zone)),
-  );
-  const inside = new Set<Shape>();
-  const resolved = zones.map((zone, i) => {
-    const taken = { earlier: near(zone, zones.slice(0, i)), cutOuts: near(zone, cutOuts) };
-    return resolveZone(zone, { ...taken, untreated: near(zone, untreated) }, cornerSigmaM, inside);
-  });
+  const plots = shapes.filter(({ outline }) => outline.kind === 'keep-off' || outline.kind === 'check-plot');
+  const strips = outlines.flatMap(stripShapes);
+  const grounds = groundsOf(zones, { cutOuts, untreated: [...plots, ...strips] }, details.overlapRule);
+  const resolved = grounds.map((ground) => resolvedZone(ground, details.cornerSigmaM));
+  const overlaps = grounds.flatMap((ground) => overlapsOf(ground, details.overlapRule));
+  const inside = new Set(grounds.flatMap(({ turf, treated }) => [...turf.whole, ...treated.whole]));
   return ok({
     zones: resolved,
     overlaps,
+    strips: strips.flatMap((shape) => shape.strips ?? []),
     warnings: [
-      ...outsideWarnings([...cutOuts, ...untreated], zones, inside),
+      ...outsideWarnings([...cutOuts, ...plots], zones, inside),
       ...coveredWarnings(resolved),
       ...overlapWarnings(overlaps, outlines),
     ],
   });
 }
 
-interface Taken {
-  readonly earlier: readonly Shape[];
+interface Taking {
   readonly cutOuts: readonly Shape[];
   readonly untreated: readonly Shape[];
 }
 
-/** Adds to `inside` the shapes found to lie whole in this zone. */
-function resolveZone(
-  zone: Shape,
-  taken: Taken,
-  cornerSigmaM: number | null,
-  inside: Set<Shape>,
-): ResolvedZone {
-  // Each step takes away from what the step before left, so that no ground is taken twice.
-  const gross = zone.regions;
-  const owned = takeAway(gross, taken.earlier);
-  const turf = takeAway(owned.regions, taken.cutOuts);
-  const treated = takeAway(turf.regions, taken.untreated);
-  for (const shape of [...turf.whole, ...treated.whole]) inside.add(shape);
-  const grossAreaM2 = regionsAreaM2(gross);
-  const ownedAreaM2 = regionsAreaM2(owned.regions);
-  const turfAreaM2 = regionsAreaM2(turf.regions);
+/** In the order of the zones given. */
+function groundsOf(zones: readonly Shape[], taking: Taking, rule: OverlapRule): readonly ZoneGround[] {
+  const byBounds = ({ bounds }: Shape) => bounds;
+  const [zoneIndex, cutOuts, untreated] = [zones, taking.cutOuts, taking.untreated].map(
+    (shapes) => new BoxIndex(shapes, byBounds),
+  ) as [BoxIndex<Shape>, BoxIndex<Shape>, BoxIndex<Shape>];
+  const grounds = new Map<Shape, ZoneGround>();
+  for (const zone of ownerOrder(zones, rule)) {
+    const { bounds } = zone;
+    const owners = zoneIndex.meeting(bounds).flatMap((other) => grounds.get(other) ?? []);
+    const takers = { owners, cutOuts: cutOuts.meeting(bounds), untreated: untreated.meeting(bounds) };
+    grounds.set(zone, zoneGround(zone, takers));
+  }
+  return zones.flatMap((zone) => grounds.get(zone) ?? []);
+}
+
+function resolvedZone(ground: ZoneGround, cornerSigmaM: number | null): ResolvedZone {
+  const { grossAreaM2, ownAreaM2, turfAreaM2, treatedAreaM2, turf, treated } = ground;
   return {
-    zoneId: zone.outline.id,
-    name: zone.outline.name,
+    zoneId: ground.zone.outline.id,
+    name: ground.zone.outline.name,
     grossAreaM2,
-    ownedByOtherAreaM2: owned.regions === gross ? 0 : grossAreaM2 - ownedAreaM2,
-    cutOutAreaM2: turf.regions === owned.regions ? 0 : ownedAreaM2 - turfAreaM2,
+    ownedByOtherAreaM2: grossAreaM2 - ownAreaM2,
+    cutOutAreaM2: ownAreaM2 - turfAreaM2,
     turfAreaM2,
-    treatedAreaM2: regionsAreaM2(treated.regions),
+    treatedAreaM2,
     sigmaM2: cornerSigmaM === null ? null : areaSigmaM2(treated.regions, cornerSigmaM),
     turf: turf.regions,
     treated: treated.regions,
   };
 }
 
-function overlapOf(owner: Shape, other: Shape): readonly ZoneOverlap[] {
-  const regions = intersectRegions(owner.regions, other.regions);
-  const areaM2 = regionsAreaM2(regions);
-  if (areaM2 < TOLD_AREA_M2) return [];
-  return [{ ownerId: owner.outline.id, otherId: other.outline.id, areaM2, regions }];
+function overlapsOf({ zone, shared }: ZoneGround, rule: OverlapRule): readonly ZoneOverlap[] {
+  const other = zone.outline;
+  return shared
+    .filter(({ areaM2 }) => areaM2 >= TOLD_AREA_M2)
+    .map(({ owner, areaM2, regions }) => {
+      const isClaimed = owner.outline.claimsOverlaps && !other.claimsOverlaps;
+      const by = isClaimed ? 'claimed' : rule;
+      return { ownerId: owner.outline.id, otherId: other.id, by, areaM2, regions };
+    });
 }

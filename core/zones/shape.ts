@@ -2,10 +2,13 @@ import { tracedRegion } from '../curves/index.ts';
 import { orientRegion, type RingBounds, ringBounds, snapRing, subtractRegions } from '../kernel/index.ts';
 import type { Region, Ring } from '../spaces.ts';
 import type { Outline } from '../yard.ts';
+import type { OutlineStrips } from './resolved.ts';
 
-/** An outline made ready for overlays: on the kernel grid, its rings running the right way, its box known. */
+/** Ground made ready for overlays: on the kernel grid, its rings running the right way, its box known. */
 export interface Shape {
   readonly outline: Outline;
+  /** Not the outline's own ground but that of the strips kept off along it. */
+  readonly strips?: OutlineStrips;
   /** One region, or what its holes leave when they reach its edge. */
   readonly regions: readonly Region[];
   readonly bounds: RingBounds;

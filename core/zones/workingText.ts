@@ -12,10 +12,10 @@ import type { RingWorking } from './ringWorking.ts';
 /** What each line of the balance is, for screen and copy alike. */
 export const BALANCE_WORDS: Readonly<Record<BalanceItem, string>> = {
   gross: 'gross, inside the edge',
-  owned: 'less: in a zone drawn earlier',
+  owned: 'less: owned by another zone',
   'cut out': 'less: cut out',
   turf: 'turf',
-  'left out': 'less: keep-offs and check plots',
+  'left out': 'less: keep-offs, strips and check plots',
   treated: 'treated',
 };
 
@@ -75,9 +75,9 @@ export function workingText(working: AreaWorking): string {
     `Frame: ${frameWords(working)}`,
     'Formula: A = 1/2 Σ (x_i y_{i+1} - x_{i+1} y_i), x east, y north; after the last corner comes the first',
     ...working.rings.flatMap((ring, i) => ['', i === 0 ? 'Edge' : `Hole ${i}`, ...ringText(ring, units)]),
-    ...takenText('In a zone drawn earlier', working.owned, units),
+    ...takenText('Owned by another zone', working.owned, units),
     ...takenText('Cut out', working.cutOut, units),
-    ...takenText('Keep-offs and check plots', working.leftOut, units),
+    ...takenText('Keep-offs, strips and check plots', working.leftOut, units),
     '',
     ...table([['Balance', `worked ${area}`, `shown ${area}`], ...rows]),
     ...roundingWords(working),

@@ -1,13 +1,16 @@
 import { tracedRing } from '../curves/index.ts';
-import { intersectRegions, regionContains, regionsAreaM2 } from '../kernel/index.ts';
+import { BoxIndex, intersectRegions, regionContains, regionsAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, OutlineKind } from '../yard.ts';
 import type { ResolvedZone, ZoneOverlap } from './resolved.ts';
-import { near, type Shape } from './shape.ts';
+import type { Shape } from './shape.ts';
 
 /** Overlaps and leavings below a square centimetre come from two hands tracing one edge, and are not told. */
 export const TOLD_AREA_M2 = 1e-4;
+
+/** Corners looked at before an overlay is asked. */
+const MOST_SPOTS = 16;
 
 /** What only makes sense in a lawn; a house, a drive or a pond may well lie between the zones. */
 const MEANT_FOR_A_ZONE: readonly OutlineKind[] = ['bed', 'tree', 'keep-off', 'check-plot'];
@@ -22,20 +25,21 @@ export function outsideWarnings(
   zones: readonly Shape[],
   inside: ReadonlySet<Shape>,
 ): Problem[] {
+  const index = new BoxIndex(zones, ({ bounds }) => bounds);
   return shapes.flatMap((shape) => {
     const { id, name, kind, outer } = shape.outline;
     if (!MEANT_FOR_A_ZONE.includes(kind) || inside.has(shape)) return [];
-    const meets = near(shape, zones).some((zone) => shareGround(zone, shape));
+    const meets = index.meeting(shape.bounds).some((zone) => shareGround(zone, shape));
     const at = tracedRing(outer)[0];
     if (meets || at === undefined) return [];
     return [{ kind: 'shape/cut-out-outside', where: { outlineId: id, name, at }, facts: {} }];
   });
 }
 
-/** A warning for each zone of which no turf is left. */
+/** A warning for each zone of which nothing is left to treat. */
 export function coveredWarnings(zones: readonly ResolvedZone[]): Problem[] {
   return zones
-    .filter((zone) => zone.turfAreaM2 < TOLD_AREA_M2)
+    .filter((zone) => zone.treatedAreaM2 < TOLD_AREA_M2)
     .map(({ zoneId, name }) => ({
       kind: 'shape/covered-whole',
       where: { outlineId: zoneId, name },
@@ -45,24 +49,28 @@ export function coveredWarnings(zones: readonly ResolvedZone[]): Problem[] {
 
 /** A warning for each piece of ground in two zones, at the zone that does not own it. */
 export function overlapWarnings(overlaps: readonly ZoneOverlap[], outlines: readonly Outline[]): Problem[] {
-  return overlaps.flatMap(({ ownerId, otherId, areaM2, regions }) => {
-    const other = outlines.find((outline) => outline.id === otherId);
-    const owner = outlines.find((outline) => outline.id === ownerId);
+  if (overlaps.length === 0) return [];
+  const byId = new Map(outlines.map((outline) => [outline.id, outline]));
+  return overlaps.flatMap(({ ownerId, otherId, by, areaM2, regions }) => {
+    const other = byId.get(otherId);
+    const owner = byId.get(ownerId);
     const at = regions[0]?.outer[0];
     if (!other || !owner || !at) return [];
     const where = { outlineId: other.id, name: other.name, at };
-    return [{ kind: 'shape/overlaps', where, facts: { otherName: owner.name, overlapM2: areaM2 } }];
+    return [{ kind: 'shape/overlaps', where, facts: { ownerName: owner.name, by, overlapM2: areaM2 } }];
   });
 }
 
 function shareGround(zone: Shape, shape: Shape): boolean {
-  const middle = middleOf(shape);
-  // A bed whose middle is in the lawn needs no overlay to tell; one that only reaches in does.
-  const holdsMiddle = ({ regions }: Shape) => regions.some((region) => regionContains(region, middle));
-  if (holdsMiddle(zone) && holdsMiddle(shape)) return true;
+  const holds = ({ regions }: Shape, point: YardPoint) => regions.some((one) => regionContains(one, point));
+  // A bed with a spot well inside it that is in the lawn needs no overlay to tell; one that only touches does.
+  if (spotsOf(shape).some((spot) => holds(zone, spot) && holds(shape, spot))) return true;
   return regionsAreaM2(intersectRegions(zone.regions, shape.regions)) >= TOLD_AREA_M2;
 }
 
-function middleOf({ bounds }: Shape): YardPoint {
-  return { xM: (bounds.minXM + bounds.maxXM) / 2, yM: (bounds.minYM + bounds.maxYM) / 2 };
+/** The middle of its box, and half-way there from each corner; no more than a handful, for most beds are small. */
+function spotsOf({ bounds, regions }: Shape): readonly YardPoint[] {
+  const middle = { xM: (bounds.minXM + bounds.maxXM) / 2, yM: (bounds.minYM + bounds.maxYM) / 2 };
+  const corners = (regions[0]?.outer ?? []).slice(0, MOST_SPOTS);
+  return [middle, ...corners.map(({ xM, yM }) => ({ xM: (xM + middle.xM) / 2, yM: (yM + middle.yM) / 2 }))];
 }

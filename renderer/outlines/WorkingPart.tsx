@@ -86,9 +86,9 @@ function OpenWorking({ zoneId }: { readonly zoneId: string }) {
         // biome-ignore lint/suspicious/noArrayIndexKey: rings have no name but their place
         <RingLedgers key={i} ring={ring} units={units} name={i === 0 ? 'edge' : `hole ${i}`} />
       ))}
-      <TakenLedger title="in a zone drawn earlier" taken={working.owned} units={units} />
+      <TakenLedger title="owned by another zone" taken={working.owned} units={units} />
       <TakenLedger title="cut out" taken={working.cutOut} units={units} />
-      <TakenLedger title="keep-offs and check plots" taken={working.leftOut} units={units} />
+      <TakenLedger title="keep-offs, strips and check plots" taken={working.leftOut} units={units} />
       <Ledger
         caption="The balance, worked and shown"
         columns={[

@@ -1,5 +1,5 @@
 import { areaFigure } from '../../core/units/index.ts';
-import { type PrintedSum, printedSum, printedZones } from '../../core/zones/index.ts';
+import { type PrintedAreas, printedSum, printedZones } from '../../core/zones/index.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
@@ -13,7 +13,7 @@ export function ZoneLedger() {
   const unit = areaFigure(0, units).unit;
   const zones = resolved ? printedZones(resolved, units) : [];
   const all = zones.length > 0 ? printedSum(zones) : null;
-  const figures = (area: PrintedSum) => [
+  const figures = (area: PrintedAreas) => [
     areaFigure(area.grossM2, units).text,
     areaFigure(area.cutOutM2 + area.ownedByOtherM2, units).text,
     areaFigure(area.turfM2, units).text,

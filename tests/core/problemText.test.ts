@@ -112,6 +112,12 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   },
   'plan/no-connected-cut': { kind: 'plan/no-connected-cut', where: PLAN, facts: { sections: 7 } },
   'plan/cancelled': { kind: 'plan/cancelled', where: PLAN, facts: {} },
+  'compare/only-one-placed': {
+    kind: 'compare/only-one-placed',
+    where: {},
+    facts: { looseName: 'Oak Street', looseIs: 'earlier' },
+  },
+  'compare/too-far-apart': { kind: 'compare/too-far-apart', where: {}, facts: { apartM: 48_280.32 } },
   'file/not-found': { kind: 'file/not-found', where: FILE, facts: {} },
   'file/not-a-yard': { kind: 'file/not-a-yard', where: FILE, facts: { found: 'a PNG picture' } },
   'file/newer-version': { kind: 'file/newer-version', where: FILE, facts: { fileVersion: 9, ourVersion: 1 } },

@@ -126,7 +126,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
           policy: 'even',
           headingDeg: null,
         },
-        resolved: { zones, overlaps: [], warnings: [] },
+        resolved: { zones, overlaps: [], strips: [], warnings: [] },
         sections,
         cutLines,
         passes,

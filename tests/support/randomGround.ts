@@ -32,6 +32,7 @@ export function resolvedOf(zones: Readonly<Record<string, readonly Region[]>>): 
       };
     }),
     overlaps: [],
+    strips: [],
     warnings: [],
   };
 }

@@ -31,7 +31,12 @@ test('what is shown adds up across each zone and down each column, in either uni
       fc.array(parts, { maxLength: 12 }),
       fc.constantFrom('us' as const, 'metric' as const),
       (rows, units) => {
-        const resolved = { zones: rows.map((row) => zone(row, null)), overlaps: [], warnings: [] };
+        const resolved = {
+          zones: rows.map((row) => zone(row, null)),
+          overlaps: [],
+          strips: [],
+          warnings: [],
+        };
         const zones = printedZones(resolved, units);
         const all = printedSum(zones);
         for (const row of [...zones, all]) {
@@ -60,8 +65,18 @@ test('what is shown adds up across each zone and down each column, in either uni
 });
 
 test('errors of zones combine as the root of the sum of squares, and one not stated leaves the sum without', () => {
-  const both = { zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], 4)], overlaps: [], warnings: [] };
+  const both = {
+    zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], 4)],
+    overlaps: [],
+    strips: [],
+    warnings: [],
+  };
   expect(printedSum(printedZones(both, 'metric')).sigmaM2).toBe(5); // 3-4-5 triangle
-  const one = { zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], null)], overlaps: [], warnings: [] };
+  const one = {
+    zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], null)],
+    overlaps: [],
+    strips: [],
+    warnings: [],
+  };
   expect(printedSum(printedZones(one, 'metric')).sigmaM2).toBeNull();
 });

@@ -91,7 +91,11 @@ describe('two lawns that overlap', () => {
     expect(overlaps).toMatchObject([{ ownerId: 'front', otherId: 'back' }]);
     expectNear(overlaps[0]?.areaM2 ?? Number.NaN, 50, 1e-4, 'm²');
     expect(warnings).toMatchObject([
-      { kind: 'shape/overlaps', where: { outlineId: 'back' }, facts: { otherName: 'front' } },
+      {
+        kind: 'shape/overlaps',
+        where: { outlineId: 'back' },
+        facts: { ownerName: 'front', by: 'drawn-first' },
+      },
     ]);
   });
 
@@ -165,7 +169,7 @@ test('every outline that cannot stand is named, and nothing is counted', () => {
 });
 
 test('no zones, no ground', () => {
-  expect(resolved([])).toEqual({ zones: [], overlaps: [], warnings: [] });
+  expect(resolved([])).toEqual({ zones: [], overlaps: [], strips: [], warnings: [] });
 });
 
 describe('laws on random yards', () => {

@@ -24,7 +24,7 @@ test('a sliver under a square centimetre from two hands tracing one edge is stil
   expect(outsideWarnings([traced], [lawn], new Set([traced]))).toEqual([]); // already known to lie inside
 });
 
-test('a zone without turf is named, one with some is not', () => {
+test('a zone with nothing left to treat is named, one with some is not', () => {
   const zone = {
     zoneId: 'z',
     name: 'Side strip',
@@ -37,20 +37,21 @@ test('a zone without turf is named, one with some is not', () => {
     turf: [],
     treated: [],
   };
-  const half = { ...zone, zoneId: 'h', turfAreaM2: 10 };
+  const half = { ...zone, zoneId: 'h', turfAreaM2: 12, treatedAreaM2: 10 };
   expect(coveredWarnings([half, zone])).toEqual([
     { kind: 'shape/covered-whole', where: { outlineId: 'z', name: 'Side strip' }, facts: {} },
   ]);
 });
 
 test('shared ground is told at the zone that does not own it', () => {
-  const overlap = { ownerId: 'a', otherId: 'b', areaM2: 12, regions: [region(rect(6, 0, 4, 3))] };
+  const regions = [region(rect(6, 0, 4, 3))];
+  const overlap = { ownerId: 'a', otherId: 'b', by: 'larger', areaM2: 12, regions } as const;
   const outlines = [outline('zone', 'a', rect(0, 0, 10, 10)), outline('zone', 'b', rect(6, -5, 9, 8))];
   expect(overlapWarnings([overlap], outlines)).toEqual([
     {
       kind: 'shape/overlaps',
       where: { outlineId: 'b', name: 'b', at: { xM: 6, yM: 0 } },
-      facts: { otherName: 'a', overlapM2: 12 },
+      facts: { ownerName: 'a', by: 'larger', overlapM2: 12 },
     },
   ]);
 });

@@ -21,7 +21,12 @@ const zone = (zoneId: string, treatedFt2: number): ResolvedZone => {
 
 test('a zone shows the area its row in the schedule shows, not its own nearest rounding', () => {
   // 10.4 + 10.4 + 10.4 ft² are 31.2, shown as 31: one of the three shows 11
-  const resolved = { zones: ['a', 'b', 'c'].map((id) => zone(id, 10.4)), overlaps: [], warnings: [] };
+  const resolved = {
+    zones: ['a', 'b', 'c'].map((id) => zone(id, 10.4)),
+    overlaps: [],
+    strips: [],
+    warnings: [],
+  };
   const shown = ['a', 'b', 'c'].map((id) => (shownTreatedM2(resolved, 'us', id) ?? 0) / SQUARE_FOOT_M2);
   expect(shown.map(Math.round)).toEqual([11, 10, 10]);
   expect(shownTreatedM2(resolved, 'us', 'bed')).toBeUndefined();
