@@ -48,6 +48,13 @@ export function formatLength(lengthM: number, units: UnitSystem): string {
   return joined(lengthFigure(lengthM, units));
 }
 
+/** A length held against another: hundredths of a foot or of a metre, so that small differences show. */
+export function fineLengthFigure(lengthM: number, units: UnitSystem): Figure<LengthUnit> {
+  return units === 'us'
+    ? { text: formatNumber(lengthM / FOOT_M, 2), unit: 'ft' }
+    : { text: formatNumber(lengthM, 2), unit: 'm' };
+}
+
 /** A length as it is read off a tape: feet and whole inches, "12 ft 6 in", or metres to a hundredth. */
 export function formatTape(lengthM: number, units: UnitSystem): string {
   if (units === 'metric') return formatLength(lengthM, units);

@@ -65,6 +65,7 @@ export {
 export {
   areaFigure,
   areaSigmaFigure,
+  fineLengthFigure,
   formatAngle,
   formatArea,
   formatAreaBoth,

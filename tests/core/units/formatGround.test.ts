@@ -6,6 +6,7 @@ import {
   formatArea,
   formatAreaBoth,
   formatAreaSigma,
+  fineLengthFigure,
   formatLength,
   formatPercent,
   formatRatio,
@@ -38,6 +39,11 @@ describe('a length', () => {
     expect(formatLength(43.3 * FOOT_M, 'us')).toBe('43.3 ft'); // the input
     expect(formatLength(3.81, 'metric')).toBe('3.81 m'); // the input
     expect(lengthFigure(3.81, 'us')).toEqual({ text: '12.5', unit: 'ft' }); // 3.81 / 0.3048 = 12.5
+  });
+
+  test('held against another shows hundredths', () => {
+    expect(fineLengthFigure(43.318 * FOOT_M, 'us')).toEqual({ text: '43.32', unit: 'ft' }); // the input, to a hundredth
+    expect(fineLengthFigure(-0.284, 'metric')).toEqual({ text: '-0.28', unit: 'm' }); // the input, to a hundredth
   });
 
   test('on a tape is feet and whole inches, with a full foot carried over', () => {
