@@ -30,6 +30,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/passes': ZONES,
   'core/hose': [...ZONES, 'core/sections', 'core/passes'],
   'core/plan': PLANNING,
+  'core/compare': ZONES,
   'core/sheet': ALL_CORE,
   'core/yardFile': ALL_CORE,
   'core/book': ALL_CORE,

@@ -1,0 +1,37 @@
+import { intersectRegions, regionsAreaM2, subtractRegions } from '../kernel/index.ts';
+import type { Region } from '../spaces.ts';
+import type { AreaChange, GroundChange } from './comparison.ts';
+
+/**
+ * What became of some ground.
+ *
+ * @param before, after each without overlap in itself
+ * Accuracy: perimeter times the kernel grid. The five areas are measured each on its own, so that before = unchanged +
+ * lost and after = unchanged + gained are a check and not a definition.
+ */
+export function groundChange(before: readonly Region[], after: readonly Region[]): GroundChange {
+  const lost = subtractRegions(before, after);
+  const gained = subtractRegions(after, before);
+  return {
+    beforeM2: regionsAreaM2(before),
+    lostM2: regionsAreaM2(lost),
+    gainedM2: regionsAreaM2(gained),
+    unchangedM2: regionsAreaM2(intersectRegions(before, after)),
+    afterM2: regionsAreaM2(after),
+    lost,
+    gained,
+  };
+}
+
+/** Changes of ground that does not overlap, together. */
+export function sumOfChanges(changes: readonly AreaChange[]): AreaChange {
+  const sumOf = (areaOf: (change: AreaChange) => number): number =>
+    changes.reduce((sumM2, change) => sumM2 + areaOf(change), 0);
+  return {
+    beforeM2: sumOf((change) => change.beforeM2),
+    lostM2: sumOf((change) => change.lostM2),
+    gainedM2: sumOf((change) => change.gainedM2),
+    unchangedM2: sumOf((change) => change.unchangedM2),
+    afterM2: sumOf((change) => change.afterM2),
+  };
+}
