@@ -1,3 +1,4 @@
+import { CheckLines } from './CheckLines.tsx';
 import { GridLines } from './GridLines.tsx';
 import { HandLayer } from './HandLayer.tsx';
 import { Hatches } from './Hatches.tsx';
@@ -45,6 +46,9 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         selection={selection}
         zoneNames={plan === null}
       />
+      {plan === null && (selection?.kind === 'check' || props.drawing.kind === 'tape-between') && (
+        <CheckLines checks={yard.checks} lens={lens} units={units} selection={selection} />
+      )}
       <HandLayer preview={preview} lens={lens} sight={sight} units={units} />
     </svg>
   );

@@ -8,6 +8,7 @@ import { Ledger } from '../shared/Ledger.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
+import { FieldCheckPart } from './FieldCheckPart.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
 import { TapePart } from './TapePart.tsx';
@@ -75,6 +76,7 @@ export function OutlinesPage() {
           />
         </PagePart>
       )}
+      <FieldCheckPart />
       <TapePart key={units} />
     </>
   );

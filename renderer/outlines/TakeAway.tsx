@@ -2,7 +2,7 @@ import { makeEdit, removeRow } from '../../core/edits/index.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
 
 interface TakeAwayProps {
-  readonly part: 'outlines' | 'marks';
+  readonly part: 'outlines' | 'marks' | 'checks';
   readonly id: string;
   readonly name: string;
 }
