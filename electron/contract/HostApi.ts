@@ -14,6 +14,10 @@ export interface HostApi {
   greet(ask: Record<string, never>): Promise<Result<Greeting>>;
   listFolder(ask: { readonly folder: string | null }): Promise<Result<FolderListing>>;
   openYard(ask: { readonly path: string }): Promise<Result<OpenedYard>>;
+  /** The document of a yard file, to compare with; read and closed again, whoever has it open. */
+  readYard(ask: { readonly path: string }): Promise<Result<Yard>>;
+  /** A whole copy beside the open file, named after it and the day (ISO date). Never overwrites. */
+  keepCopy(ask: { readonly yard: YardHandle; readonly day: string }): Promise<Result<KeptCopy>>;
   createYard(ask: CreateYardAsk): Promise<Result<OpenedYard>>;
   closeYard(ask: { readonly yard: YardHandle }): Promise<Result<null>>;
   applyEdit(ask: ApplyEditAsk): Promise<Result<EditHistory>>;
@@ -63,6 +67,11 @@ export interface OpenedYard {
   readonly readOnly: boolean;
   readonly document: Yard;
   readonly history: EditHistory;
+}
+
+export interface KeptCopy {
+  readonly path: string;
+  readonly fileName: string;
 }
 
 /** `folder` null = the yards folder. `fileName` without extension; the host adds `.gpkg`. Never overwrites. */

@@ -5,6 +5,8 @@ const EVERY_METHOD: { readonly [M in keyof HostApi]: true } = {
   greet: true,
   listFolder: true,
   openYard: true,
+  readYard: true,
+  keepCopy: true,
   createYard: true,
   closeYard: true,
   applyEdit: true,

@@ -16,6 +16,8 @@ const fileName = textUpTo(200)
   .refine(hasNoNul, 'holds a NUL');
 const yard = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/);
 const bytes = z.custom<Uint8Array>((value) => value instanceof Uint8Array, 'is not bytes');
+/** It becomes part of a file name, so nothing but digits and dashes. */
+const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const dateTime = z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?(Z|[+-]\d{2}:\d{2})?$/);
 
 /** What may come through the host's door, one shape a method; an argument of any other shape is refused. */
@@ -23,6 +25,8 @@ const SHAPES: { readonly [M in HostMethod]: z.ZodType<Ask<M>> } = {
   greet: z.strictObject({}),
   listFolder: z.strictObject({ folder: path.nullable() }),
   openYard: z.strictObject({ path }),
+  readYard: z.strictObject({ path }),
+  keepCopy: z.strictObject({ yard, day }),
   createYard: z.strictObject({
     folder: path.nullable(),
     fileName,

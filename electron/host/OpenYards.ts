@@ -46,6 +46,18 @@ export class OpenYards {
     return readable.ok ? ok(this.#keep({ path, store: readable.value })) : readable;
   }
 
+  /** The document of a file, without keeping it; of one that is open here, as it is this moment. */
+  read(givenPath: string): Result<Yard> {
+    const path = resolve(givenPath);
+    const shared = [...this.#byHandle.values()].find((opened) => opened.path === path);
+    if (shared !== undefined) return shared.store.readYard();
+    const opened = this.#shop.open(path, { readOnly: true });
+    if (!opened.ok) return opened;
+    const document = opened.value.readYard();
+    opened.value.close();
+    return document;
+  }
+
   create(givenPath: string, yard: Yard, images: readonly NewImage[]): Result<YardHandle> {
     const path = resolve(givenPath);
     const made = this.#shop.create(path, yard, images);

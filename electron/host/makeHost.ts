@@ -10,6 +10,7 @@ import type {
   YardHandle,
 } from '../contract/HostApi.ts';
 import { yardToGeoJson } from './exporters/geoJson.ts';
+import { keepCopy } from './keepCopy.ts';
 import { listFolder } from './listFolder.ts';
 import { type OpenedStore, OpenYards, type YardShop } from './OpenYards.ts';
 import { writePdf } from './pdf/writePdf.ts';
@@ -83,6 +84,14 @@ export function makeHost(parts: HostParts): Host {
 
     async openYard({ path }) {
       return present(yards.open(path));
+    },
+
+    async readYard({ path }) {
+      return yards.read(path);
+    },
+
+    async keepCopy({ yard, day }) {
+      return withYard(yard, ({ path, store }) => keepCopy(path, store, day));
     },
 
     async createYard({ folder, fileName, document, images }) {

@@ -43,6 +43,8 @@ export function fakeHost(yard: Yard): FakeHost {
           history: history(),
         }),
       ),
+    readYard: () => soon(() => ok(host.onDisk)),
+    keepCopy: never,
     createYard: never,
     closeYard: () => soon(() => ok(null)),
     applyEdit: ({ edit, sequence: madeOn }) =>
