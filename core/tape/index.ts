@@ -6,6 +6,7 @@
  */
 export { type Leg, type LegDirection, type WalkedChain, walkedChain } from './chain.ts';
 export { circle, ellipse } from './ellipse.ts';
+export { type OffsetAreas, offsetAreas } from './offsetRules.ts';
 export { offsetsFromBaseline } from './offsets.ts';
 export type { Place } from './place.ts';
 export { type RayGround, raysFromStake } from './rays.ts';
