@@ -65,12 +65,14 @@ describe('volumes and masses', () => {
   test('the avoirdupois pound and ounce', () => {
     expect(POUND_KG).toBe(0.45359237); // NIST Handbook 44 App. C
     expectSame(OUNCE_KG * 16, POUND_KG); // 16 oz = 1 lb
+    expectSame(OUNCE_KG * 1000, 28.349523125); // GNU Units 2.22, ounce in g
   });
 });
 
 describe('rates over ground', () => {
   test('of mass', () => {
     expect((POUND_KG * 1000) / THOUSAND_FT2_M2).toBeCloseTo(4.882428, 6); // GNU Units 2.22: 1 lb/1,000 ft² in g/m²
+    expect((POUND_KG / THOUSAND_FT2_M2) * HECTARE_M2).toBeCloseTo(48.82428, 5); // GNU Units 2.22: 1 lb/1,000 ft² in kg/ha
     expect((POUND_KG / ACRE_M2) * HECTARE_M2).toBeCloseTo(1.120851, 6); // GNU Units 2.22 (NDSU prints 1.1209): kg/ha
     expect((OUNCE_KG * 1000) / THOUSAND_FT2_M2).toBeCloseTo(0.3051517, 7); // GNU Units 2.22: 1 oz/1,000 ft² in g/m²
     expect(POUND_KG / GALLON_L).toBeCloseTo(0.11982643, 8); // GNU Units 2.22: 1 lb/gal in kg/L
@@ -80,7 +82,12 @@ describe('rates over ground', () => {
     expect((FLUID_OUNCE_L * 1000 * 100) / THOUSAND_FT2_M2).toBeCloseTo(31.832682, 6); // GNU Units 2.22: mL/100 m²
     expect((GALLON_L * 100) / THOUSAND_FT2_M2).toBeCloseTo(4.0745833, 7); // GNU Units 2.22: L/100 m²
     expect((GALLON_L / ACRE_M2) * HECTARE_M2).toBeCloseTo(9.3539562, 7); // GNU Units 2.22 (NDSU prints 9.3541): L/ha
+    expect((FLUID_OUNCE_L / THOUSAND_FT2_M2) * HECTARE_M2).toBeCloseTo(3.1832682, 7); // GNU Units 2.22: 1 fl oz/1,000 ft² in L/ha
+    expect((GALLON_L / THOUSAND_FT2_M2) * HECTARE_M2).toBeCloseTo(407.45833, 5); // GNU Units 2.22: 1 gal/1,000 ft² in L/ha
+    expect((SQUARE_FOOT_M2 * INCH_M * 1000) / GALLON_L).toBeCloseTo(0.6233766, 7); // computed: 1 in water, gal/ft²
     expect((1000 * SQUARE_FOOT_M2 * INCH_M * 1000) / GALLON_L).toBeCloseTo(623.3766, 4); // turf worksheet: 1 in water, gal/1,000 ft²
     expect(Math.round((ACRE_M2 * INCH_M * 1000) / GALLON_L)).toBe(27_154); // turf mathematics worksheet: 1 in over 1 ac, gal
+    expect((ACRE_M2 * INCH_M * 1000) / GALLON_L).toBeCloseTo(27_154.29, 2); // computed: the same, gal
+    expect((ACRE_M2 * INCH_M) / FOOT_M ** 3).toBeCloseTo(3630, 8); // turf mathematics worksheet: the same, ft³
   });
 });
