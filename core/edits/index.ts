@@ -8,4 +8,11 @@ export { type Change, type Edit, rowsOf, YARD_PARTS, type YardPart, type YardRow
 export { emptyYard } from './emptyYard.ts';
 export { editFits } from './editFits.ts';
 export { makeEdit, putRow, removeRow } from './makeEdit.ts';
+export {
+  hasFixedGround,
+  loosenYardEdit,
+  moveYardEdit,
+  placeYardEdit,
+  yardMiddle,
+} from './moveYard.ts';
 export { newOutline } from './newOutline.ts';

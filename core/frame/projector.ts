@@ -5,6 +5,8 @@ import type { LonLat } from '../spaces.ts';
 
 /** Coordinates of some reference system, in its own units, to and from WGS84 degrees. */
 export interface Projector {
+  /** The system's own coordinates are longitude and latitude in degrees. */
+  readonly isDegrees: boolean;
   readonly toLonLat: (x: number, y: number) => LonLat;
   readonly fromLonLat: (at: LonLat) => readonly [x: number, y: number];
 }
@@ -28,15 +30,23 @@ export function makeProjector(crs: string, fileName: string): Result<Projector> 
   if (definition === undefined || definition === '') return unknown;
   try {
     const converter = proj4(definition, 'WGS84');
+    const toLonLat = (x: number, y: number): LonLat => {
+      const [lonDeg, latDeg] = converter.forward([x, y]) as [number, number];
+      return { lonDeg, latDeg };
+    };
     return ok({
-      toLonLat: (x, y) => {
-        const [lonDeg, latDeg] = converter.forward([x, y]) as [number, number];
-        return { lonDeg, latDeg };
-      },
+      isDegrees: isDegrees(toLonLat),
+      toLonLat,
       fromLonLat: ({ lonDeg, latDeg }) => converter.inverse([lonDeg, latDeg]) as [number, number],
     });
   } catch {
     // The library throws plain errors for text it cannot read; what it was given came from a file.
     return unknown;
   }
+}
+
+/** A step of one is a step of a degree, whatever the datum or prime meridian; in metres or feet it is next to nothing. */
+function isDegrees(toLonLat: Projector['toLonLat']): boolean {
+  const [from, to] = [toLonLat(1, 1), toLonLat(2, 2)];
+  return Math.abs(to.lonDeg - from.lonDeg - 1) < 0.01 && Math.abs(to.latDeg - from.latDeg - 1) < 0.01;
 }

@@ -18,7 +18,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/kernel': GROUND,
   'core/yard': GEOMETRY,
   'core/tape': [...GROUND, 'core/kernel'],
-  'core/edits': GEOMETRY,
+  'core/edits': [...GEOMETRY, 'core/curves'],
   'core/curves': GEOMETRY,
   'core/slope': GEOMETRY,
   'core/area': [...GEOMETRY, 'core/curves'],
