@@ -167,6 +167,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${atStart(problem.where.field)}: they cross so flat that an error of one moves the point ${formatNumber(problem.facts.timesError, 1)} times as far.`,
         'Pull them from landmarks where they cross between 30° and 150°, best near 90°.',
       );
+    case 'value/behind-baseline':
+      return say(
+        `${atStart(problem.where.field)} of ${formatLength(problem.facts.offsetM, units)} lies behind the baseline.`,
+        'Lay the baseline so that all of the edge is on its left, or draw the rest from another baseline.',
+      );
     case 'value/closes-badly':
       return say(
         `${atStart(problem.where.field)}: they end ${formatLength(problem.facts.misclosureM, units)} from where they began, a precision of only 1:${formatNumber(problem.facts.oneIn, 0)}.`,
@@ -308,7 +313,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
     case 'file/heights-alone':
       return say(
         `${problem.where.fileName} holds heights of the ground, which are kept for the outlines of a yard.`,
-        'Open a yard that is placed on earth and has its zones drawn, then bring it in on the Ground page.',
+        'Open a yard that is placed on earth and has its zones drawn, then bring it in on the Ground page. A grey picture is taken as one when it is saved with 8 bits.',
       );
     case 'file/heights-elsewhere':
       return say(

@@ -50,6 +50,7 @@ export type Problem =
       { readonly firstM: number; readonly secondM: number; readonly apartM: number }
     >
   | ValueProblem<'value/tapes-cross-flat', { readonly timesError: number }>
+  | ValueProblem<'value/behind-baseline', { readonly offsetM: number }>
   | ValueProblem<'value/closes-badly', { readonly misclosureM: number; readonly oneIn: number }>
   | ValueProblem<'value/too-steep', { readonly grade: number; readonly mostGrade: number }>
   | ValueProblem<'value/scale-does-not-fit', { readonly scale: number; readonly fittingScale: number }>

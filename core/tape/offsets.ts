@@ -1,4 +1,3 @@
-import type { Problem } from '../problems.ts';
 import { type Result, trouble } from '../result.ts';
 import type { Ring } from '../spaces.ts';
 import { type Place, placeRing, requireCount, requirePositive } from './place.ts';
@@ -10,7 +9,7 @@ import { type Place, placeRing, requireCount, requirePositive } from './place.ts
  *
  * @param offsetsM zero or more, the first at the baseline's start, the last at its end
  * @param spacingsM the baseline between one offset and the next; a single one holds for all
- * Problems: value/too-few, value/counts-differ, value/not-positive, value/out-of-range; shape/ as `checkRing`
+ * Problems: value/too-few, value/counts-differ, value/not-positive, value/behind-baseline; shape/ as `checkRing`
  * (an offset of nothing between the ends makes the edge touch the baseline)
  */
 export function offsetsFromBaseline(
@@ -28,7 +27,10 @@ export function offsetsFromBaseline(
   const positive = requirePositive(Object.fromEntries(spacings.map((m, i) => [`spacing ${i + 1}`, m])));
   if (!positive.ok) return positive;
   const behind = offsetsM.findIndex((offsetM) => !(offsetM >= 0));
-  if (behind >= 0) return trouble(behindBaseline(behind));
+  if (behind >= 0) {
+    const [where, facts] = [{ field: `offset ${behind + 1}` }, { offsetM: offsetsM[behind] as number }];
+    return trouble({ kind: 'value/behind-baseline', where, facts });
+  }
 
   let alongM = 0;
   const edge = offsetsM.map((leftM, i) => {
@@ -42,12 +44,4 @@ export function offsetsFromBaseline(
     { alongM, leftM: 0 },
     ...farEdge,
   ]);
-}
-
-function behindBaseline(at: number): Problem {
-  return {
-    kind: 'value/out-of-range',
-    where: { field: `offset ${at + 1}` },
-    facts: { least: 0, most: 10_000, unit: 'm' },
-  };
 }

@@ -81,6 +81,7 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     facts: { firstM: 3, secondM: 4, apartM: 9 },
   },
   'value/tapes-cross-flat': { kind: 'value/tapes-cross-flat', where: FIELD, facts: { timesError: 5.6 } },
+  'value/behind-baseline': { kind: 'value/behind-baseline', where: FIELD, facts: { offsetM: -1.2 } },
   'value/closes-badly': { kind: 'value/closes-badly', where: FIELD, facts: { misclosureM: 1.5, oneIn: 40 } },
   'value/lengths-disagree': {
     kind: 'value/lengths-disagree',

@@ -25,7 +25,7 @@ describe('offsets from a baseline', () => {
 
   test('are refused when too few, behind the baseline, or not as many as their spacings', () => {
     expect(kindsOf(offsetsFromBaseline([1], [10], EAST))).toEqual(['value/too-few']);
-    expect(kindsOf(offsetsFromBaseline([1, -1], [10], EAST))).toEqual(['value/out-of-range']);
+    expect(kindsOf(offsetsFromBaseline([1, -1], [10], EAST))).toEqual(['value/behind-baseline']);
     expect(kindsOf(offsetsFromBaseline([1, 2, 3, 4], [10, 10], EAST))).toEqual(['value/counts-differ']);
     expect(kindsOf(offsetsFromBaseline([1, 2, 3], [10, 0], EAST))).toEqual(['value/not-positive']);
     expect(kindsOf(offsetsFromBaseline([0, 0], [10], EAST))).toEqual(['shape/too-few-points']);
