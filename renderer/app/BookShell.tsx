@@ -6,6 +6,7 @@ import { FootLine } from '../map/FootLine.tsx';
 import { Sketch } from '../map/Sketch.tsx';
 import { MixPage } from '../mix/MixPage.tsx';
 import { OutlinesPage } from '../outlines/OutlinesPage.tsx';
+import { comparisonOf, groundToDraw } from '../shared/comparisonOf.ts';
 import { jobInHand } from '../shared/jobInHand.ts';
 import { PaperView } from '../sheet/PaperView.tsx';
 import { SheetPage } from '../sheet/SheetPage.tsx';
@@ -85,7 +86,7 @@ function ClosedPages() {
 function YardPages() {
   const { session, view, planner } = useBook();
   const { yard: onDisk, file, saving } = useSessionState();
-  const { page, selection, drawing } = useViewState();
+  const { page, selection, drawing, compared } = useViewState();
   const { plan, stale } = usePlanState();
   const imageUrls = useImageUrls(session, file, onDisk);
   const [wish, setWish] = useState<SheetWish>({ paper: 'letter', scale: 'auto' });
@@ -113,6 +114,12 @@ function YardPages() {
   }, [yard, answer]);
   useEffect(() => planner.want(onDisk, (onDisk && jobInHand(onDisk)?.id) ?? null), [planner, onDisk]);
   const sheet = useSheet(page === 'sheet' ? onDisk : null, plan, wish);
+
+  const change = useMemo(() => {
+    if (yard === null || compared === null || page !== 'ground') return null;
+    const comparison = comparisonOf(compared.earlier, yard);
+    return comparison.ok ? groundToDraw(comparison.value, compared.of) : null;
+  }, [yard, compared, page]);
 
   if (yard === null || preview === null || open === null || file === null) return null;
   const planShown = page === 'mix' || page === 'walk' ? (plan?.ground ?? null) : null;
@@ -143,6 +150,7 @@ function YardPages() {
             resolved={resolved}
             plan={planShown}
             planStale={stale}
+            change={change}
             imageUrls={imageUrls}
             selection={selection}
             drawing={drawing}

@@ -7,6 +7,8 @@ import {
   step,
   type Tool,
 } from '../drawing/index.ts';
+import type { Yard } from '../../core/yard.ts';
+import type { ComparedGround } from '../shared/comparisonOf.ts';
 import { keepLamp, type Lamp, readLamp } from './lamp.ts';
 import type { Session } from './session.ts';
 
@@ -27,6 +29,14 @@ export interface ViewState {
   readonly selection: Selection;
   readonly drawing: DrawingState;
   readonly lamp: Lamp;
+  /** An earlier state laid beside the open yard; null when there is none. */
+  readonly compared: Compared | null;
+}
+
+export interface Compared {
+  readonly fileName: string;
+  readonly earlier: Yard;
+  readonly of: ComparedGround;
 }
 
 /**
@@ -34,7 +44,7 @@ export interface ViewState {
  * drawing meets the session: its edits go there, its selection stays here. A class because it has a lifetime.
  */
 export class View {
-  #state: ViewState = { page: 'yards', selection: null, drawing: AT_REST, lamp: readLamp() };
+  #state: ViewState = { page: 'yards', selection: null, drawing: AT_REST, lamp: readLamp(), compared: null };
   readonly #session: Session;
   readonly #listeners = new Set<() => void>();
   /** Whether the person has turned a page yet. */
@@ -87,7 +97,12 @@ export class View {
 
   /** Puts down whatever is in hand: another yard is opened. */
   readonly reset = (): void => {
-    this.#set({ drawing: AT_REST, selection: null });
+    this.#set({ drawing: AT_REST, selection: null, compared: null });
+  };
+
+  /** Lays an earlier state beside the yard, or puts it away. */
+  readonly compare = (compared: Compared | null): void => {
+    this.#set({ compared });
   };
 
   /** What the drawing may know and do just now; null without a yard. */

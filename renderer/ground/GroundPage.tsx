@@ -11,6 +11,7 @@ import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PictureLines } from './PictureLines.tsx';
+import { ComparePart } from './ComparePart.tsx';
 import { parseIsoDate } from './parseIsoDate.ts';
 
 const UNIT_CHOICES = [
@@ -124,6 +125,7 @@ export function GroundPage() {
             ' This yard has no place on earth yet, so it has no longitudes to write.'}
         </p>
       </PagePart>
+      <ComparePart />
       <PagePart title="Taking back" aside="kept in the file, without limit">
         <div className="do-row">
           <button

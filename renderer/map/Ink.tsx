@@ -1,4 +1,5 @@
 import { CheckLines } from './CheckLines.tsx';
+import { ChangeLayer } from './ChangeLayer.tsx';
 import { GridLines } from './GridLines.tsx';
 import { HandLayer } from './HandLayer.tsx';
 import { Hatches } from './Hatches.tsx';
@@ -19,6 +20,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
     'ink',
     planStale && 'plan-stale',
     plan !== null && 'walking',
+    props.change !== null && 'comparing',
     overPicture && 'over-picture',
   ]
     .filter(Boolean)
@@ -37,6 +39,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         onChoose={onSelect}
       />
       {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} yard={yard} />}
+      {props.change !== null && <ChangeLayer change={props.change} lens={lens} />}
       <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />
       <Names
         yard={yard}

@@ -12,6 +12,7 @@ import {
   type Selection,
   type Xy,
 } from '../drawing/index.ts';
+import type { DrawnChange } from './ChangeLayer.tsx';
 import { Ink } from './Ink.tsx';
 import { NorthArrow } from './NorthArrow.tsx';
 import { PictureLayer } from './PictureLayer.tsx';
@@ -31,6 +32,8 @@ export interface SketchProps {
   readonly plan: GroundPlan | null;
   /** The plan was made from an earlier state of the ground: it is shown faint, never as fresh. */
   readonly planStale: boolean;
+  /** Drawn over the outlines while two states of the yard are compared; null otherwise. */
+  readonly change: DrawnChange | null;
   readonly imageUrls: ReadonlyMap<string, string>;
   readonly selection: Selection;
   readonly onSelect: (selection: Selection) => void;

@@ -5,6 +5,7 @@
  * (0, 0), so that one code path serves both; all that is seen is SVG of ours in two of the map's panes.
  * Out of scope: measuring (`core`), what an input means (`renderer/drawing`).
  */
+export { ChangeSwatch, type DrawnChange } from './ChangeLayer.tsx';
 export { FootLine } from './FootLine.tsx';
 export { NorthArrow } from './NorthArrow.tsx';
 export { ScaleBar } from './ScaleBar.tsx';
