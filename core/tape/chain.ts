@@ -22,6 +22,8 @@ export interface WalkedChain {
   readonly misclosure: { readonly eastM: number; readonly northM: number; readonly lengthM: number };
   /** The n of a precision of 1:n; null when the legs close but for rounding. */
   readonly oneIn: number | null;
+  /** One standard deviation of a corner, as far as the misclosure tells; nought when the legs close. */
+  readonly cornerSigmaM: number;
   /** value/closes-badly, when the precision is worse than 1:100. */
   readonly cautions: readonly Problem[];
 }
@@ -37,7 +39,11 @@ const CLOSED_SHARE = 1e-12;
  *
  * Problems: value/too-few, value/not-positive, value/missing (a first leg without a bearing); shape/ as `checkRing`
  * Source: Bowditch's compass rule as in textbooks of plane surveying; latitude = length × cos(bearing),
- * departure = length × sin(bearing), precision = misclosure over perimeter as 1:n
+ * departure = length × sin(bearing), precision = misclosure over perimeter as 1:n. The corners' σ is worked out here,
+ * for n legs alike whose ends are each misplaced by τ east and north: the misclosure e then has E(e²) = 2 n τ²; a
+ * corner k legs on, once its share was taken off, is misplaced by τ √(k (n − k) / n), in the mean of squares over
+ * the n corners τ √((n² − 1) / 6n). With τ² = e² / 2n that is e √((1 − 1/n²) / 12). One walk is one draw: a small
+ * misclosure may be luck.
  */
 export function walkedChain(legs: readonly Leg[], start: YardPoint): Result<WalkedChain> {
   const enough = requireCount('legs', legs.length, 3);
@@ -63,6 +69,7 @@ export function walkedChain(legs: readonly Leg[], start: YardPoint): Result<Walk
   const ring = groundRing('The walked chain', [start, ...corners.slice(0, -1)]);
   if (!ring.ok) return ring;
   const oneIn = misclosure.lengthM <= CLOSED_SHARE * lengthM ? null : lengthM / misclosure.lengthM;
+  const cornerSigmaM = misclosure.lengthM * Math.sqrt((1 - 1 / legs.length ** 2) / 12);
   const cautions: readonly Problem[] =
     oneIn !== null && oneIn < LEAST_ONE_IN
       ? [
@@ -73,7 +80,7 @@ export function walkedChain(legs: readonly Leg[], start: YardPoint): Result<Walk
           },
         ]
       : [];
-  return ok({ ring: ring.value, lengthM, misclosure, oneIn, cautions });
+  return ok({ ring: ring.value, lengthM, misclosure, oneIn, cornerSigmaM, cautions });
 }
 
 /** Where each leg ends as it was measured. */

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { signedAreaM2 } from '../../../core/kernel/index.ts';
 import { type Leg, walkedChain } from '../../../core/tape/index.ts';
+import { placed } from '../../../core/tape/place.ts';
 import { expectNear } from '../../support/expectNear.ts';
+import { normalFrom } from '../../support/normal.ts';
+import { seededRandom } from '../../support/randomYards.ts';
 import { AWAY, EAST, kindsOf, given } from '../../support/taped.ts';
 
 /** Latitude and departure of each leg: exercise, "Module 5 Fundamentals of Surveying". */
@@ -13,6 +16,9 @@ const LATITUDES_AND_DEPARTURES = [
   [-122.67, -1116.62],
   [375.01, -544.64],
 ] as const;
+
+/** Out from the middle of an octagon. */
+const ALONG = { alongM: 20, leftM: 0 };
 
 const toBearing = (lengthM: number, deg: number): Leg => ({ lengthM, direction: { kind: 'bearing', deg } });
 const turned = (lengthM: number, rightDeg: number): Leg => ({
@@ -68,6 +74,34 @@ describe('a walked chain', () => {
     const chain = given(walkedChain([toBearing(10, 90), turned(10, -90), turned(10, -90)], EAST.at));
     expect(chain.cautions.map(({ kind }) => kind)).toEqual(['value/closes-badly']);
     expectNear(chain.oneIn ?? 0, 3, 1e-9, 'to one'); // by hand: 30 walked, 10 missing
+  });
+
+  test('says how sure its corners are: as sure as errors played out at random leave them', () => {
+    const normal = normalFrom(seededRandom(7));
+    const n = 8;
+    const truth = Array.from({ length: n }, (_, i) =>
+      placed({ at: EAST.at, bearingDeg: (360 * i) / n }, ALONG),
+    );
+    const rounds = 4000;
+    let [statedM2, realM2] = [0, 0];
+    for (let round = 0; round < rounds; round += 1) {
+      const legs = truth.map((from, i) => {
+        const to = truth[(i + 1) % n] ?? from;
+        const [east, north] = [to.xM - from.xM + 0.05 * normal(), to.yM - from.yM + 0.05 * normal()];
+        return toBearing(Math.hypot(east, north), (Math.atan2(east, north) * 180) / Math.PI);
+      });
+      const chain = given(walkedChain(legs, truth[0] ?? EAST.at));
+      statedM2 += chain.cornerSigmaM ** 2;
+      for (const corner of chain.ring) {
+        // The corners run the other way round from how they were walked; the nearest true one is its own.
+        const missedM = Math.min(...truth.map((at) => Math.hypot(at.xM - corner.xM, at.yM - corner.yM)));
+        realM2 += missedM ** 2 / (2 * n);
+      }
+    }
+    // simulation, 4,000 rounds of 5 cm a leg: the mean squares agree to a few parts in √4000
+    expectNear(Math.sqrt(statedM2 / realM2), 1, 0.03, 'of what was played out');
+    // closed form for n = 8: e √((1 − 1/64) / 12), with the mean square of e = 2 × 8 × 0.05²
+    expectNear(Math.sqrt(statedM2 / rounds), Math.sqrt((0.04 * (63 / 64)) / 12), 0.002, 'm');
   });
 
   test('is refused with too few legs, a leg of nothing, or no bearing to begin with', () => {

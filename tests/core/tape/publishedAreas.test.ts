@@ -1,15 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checkRing, regionAreaM2, signedAreaM2 } from '../../../core/kernel/index.ts';
 import type { Ring } from '../../../core/spaces.ts';
-import {
-  circle,
-  ellipse,
-  type Leg,
-  offsetAreas,
-  offsetsFromBaseline,
-  rectangle,
-  walkedChain,
-} from '../../../core/tape/index.ts';
+import { circle, ellipse, offsetAreas, offsetsFromBaseline, rectangle } from '../../../core/tape/index.ts';
 import { FOOT_M, SQUARE_FOOT_M2 } from '../../../core/units/index.ts';
 import { resolveZones } from '../../../core/zones/index.ts';
 import { groundOf, outline, points, rect } from '../../support/builders.ts';
@@ -19,7 +11,7 @@ import { AWAY, EAST, given, kindsOf } from '../../support/taped.ts';
 
 /**
  * Areas published by others, drawn our way and measured by the kernel. Rectangles, triangles, the trapezoid, rays,
- * and offsets by both rules have theirs in the tests of those figures.
+ * a traverse, and offsets by both rules have theirs in the tests of those figures.
  */
 
 /** A ring given as (north, east) pairs in feet. */
@@ -108,24 +100,6 @@ describe('coordinates', () => {
     const ring = points([2000, 2000], [2600, 2600], [1200, 3500]);
     expectNear(Math.abs(signedAreaM2(ring)), 690_000, 1e-6, 'm²');
   });
-});
-
-test('a traverse of six legs, given by latitudes and departures, closes and holds 1,715,096.27', () => {
-  // exercise, “Module 5 Fundamentals of Surveying”: (latitude, departure), areas there by double meridian distances
-  const legs = [
-    [490.71, 47.27],
-    [587.12, 608.89],
-    [-327.41, 786.78],
-    [-1002.76, 218.32],
-    [-122.67, -1116.62],
-    [375.01, -544.64],
-  ].map(([north = 0, east = 0]): Leg => {
-    const deg = (Math.atan2(east, north) * 180) / Math.PI;
-    return { lengthM: Math.hypot(north, east), direction: { kind: 'bearing', deg } };
-  });
-  const chain = given(walkedChain(legs, { xM: 0, yM: 0 }));
-  expectNear(chain.misclosure.lengthM, 0, 1e-9, 'm'); // the exercise closes to 0, 0
-  expectNear(signedAreaM2(chain.ring), 1_715_096.27, 0.01, 'm²'); // computed by double meridian distances
 });
 
 describe('offsets', () => {
