@@ -56,7 +56,7 @@ const RULES: readonly CautionRule[] = [
   {
     id: 'water',
     moment: 'plan',
-    text: 'There is water in this yard. Keep well back from its edge: states ask for 10 to 25 ft (3 to 8 m), the label or a local rule may ask for more. Draw that strip as a keep-off.',
+    text: 'There is water in this yard. Keep well back from its edge: states ask for 10 to 25 ft (3 to 8 m), the label or a local rule may ask for more. Give the water that width to keep off, or draw the strip.',
     source: 'Maryland Code, Agriculture § 8-803.5; Rutgers NJAES on the New Jersey buffers',
     applies: (_product, _applicator, yard) => yard.outlines.some((outline) => outline.kind === 'water'),
   },

@@ -80,7 +80,7 @@ export function drawMap(
   };
   const marks: PageMark[] = [
     ...(subject.pictureOpacity > 0 ? drawPictures(view, yard, subject.pictureOpacity) : []),
-    ...drawGround(view, yard, tinted),
+    ...drawGround(view, yard, tinted, plan.ground.resolved),
     ...drawRoutes(routes, style),
     ...cuts,
     ...tapes,

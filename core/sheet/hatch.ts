@@ -16,7 +16,7 @@ import { boundsOf } from './pageGeometry.ts';
 import type { ClipMark, PageStroke, PageSubpath } from './page.ts';
 
 /** How each kind of ground is inked, so that the kinds differ by hatch and line weight without any colour. */
-interface GroundInk {
+export interface GroundInk {
   readonly edge: PageStroke;
   readonly hatch: ((box: PageBox) => PageSubpath[]) | null;
   readonly hatchPen: PageStroke;
@@ -39,6 +39,13 @@ export const GROUND_INK: Readonly<Record<OutlineKind, GroundInk>> = {
   'check-plot': { edge: pen(INK, 0.4, [1.8, 1]), hatch: null, hatchPen: pen(INK, THIN_MM) },
 };
 
+/** Ground in two zones, given to one of them: upright lines, which no kind of ground has. */
+export const OVERLAP_INK: GroundInk = {
+  edge: pen(SOFT_INK, 0.2, [2.4, 0.8, 0.6, 0.8]),
+  hatch: uprights,
+  hatchPen: pen(SOFT_INK, THIN_MM),
+};
+
 /**
  * The hatch of a kind, clipped to the subpaths; undefined for kinds left open. Hatch lines hang on the page's
  * own grid, so that neighbouring pieces of one kind read as one material.
@@ -48,7 +55,15 @@ export function findHatch(
   subpaths: readonly PageSubpath[],
   within: PageBox,
 ): ClipMark | undefined {
-  const { hatch, hatchPen } = GROUND_INK[kind];
+  return findHatchOf(GROUND_INK[kind], subpaths, within);
+}
+
+/** The same for any ink. */
+export function findHatchOf(
+  { hatch, hatchPen }: GroundInk,
+  subpaths: readonly PageSubpath[],
+  within: PageBox,
+): ClipMark | undefined {
   if (hatch === null) return undefined;
   // Only the part that shows: a large pond on a small section page costs no ink.
   const box = findCommonBox(boundsOf(subpaths), within);
@@ -83,6 +98,11 @@ function diagonals(box: PageBox, gapMm: number, lean: 1 | -1): PageSubpath[] {
       ? stroke(at(sum - top, top), at(sum - foot, foot))
       : stroke(at(sum + top, top), at(sum + foot, foot)),
   );
+}
+
+function uprights(box: PageBox): PageSubpath[] {
+  const foot = box.yMm + box.heightMm;
+  return steps(box.xMm, box.xMm + box.widthMm, 1.8).map((x) => stroke(at(x, box.yMm), at(x, foot)));
 }
 
 const BRICK_HEIGHT_MM = 1.7;

@@ -1,4 +1,5 @@
 import type { OutlineKind, Yard } from '../yard.ts';
+import type { ResolvedYard } from '../zones/index.ts';
 import {
   at,
   boxOutline,
@@ -12,7 +13,7 @@ import {
   text,
   TURF_TINT,
 } from './drawing.ts';
-import { findHatch, GROUND_INK } from './hatch.ts';
+import { findHatchOf, type GroundInk, GROUND_INK, OVERLAP_INK } from './hatch.ts';
 import { drawFlag, drawMark } from './mapSymbols.ts';
 import { textWidthMm } from './measureText.ts';
 import type { PageMark } from './page.ts';
@@ -37,14 +38,23 @@ const SWATCH = { widthMm: 7, heightMm: 4 } as const;
 const ROW_MM = 5.6;
 const SIZE_MM = 2.7;
 
-function entriesFor(yard: Yard, hasCutLines: boolean): LegendEntry[] {
-  const kinds = (Object.keys(WORDS) as OutlineKind[]).filter((kind) =>
-    yard.outlines.some((outline) => outline.kind === kind),
+/** What is on the map besides the outlines and marks themselves. */
+export interface LegendGround extends Pick<ResolvedYard, 'overlaps' | 'strips'> {
+  readonly hasCutLines: boolean;
+}
+
+function entriesFor(yard: Yard, { overlaps, strips, hasCutLines }: LegendGround): LegendEntry[] {
+  const kinds = (Object.keys(WORDS) as OutlineKind[]).filter(
+    (kind) =>
+      yard.outlines.some((outline) => outline.kind === kind) || (kind === 'keep-off' && strips.length > 0),
   );
   const entries: LegendEntry[] = kinds.map((kind) => ({
     words: WORDS[kind],
-    draw: (box) => swatch(kind, box),
+    draw: (box) => swatch(GROUND_INK[kind], box, kind === 'zone'),
   }));
+  if (overlaps.length > 0) {
+    entries.push({ words: 'in two zones', draw: (box) => swatch(OVERLAP_INK, box, true) });
+  }
   entries.push({ words: 'pass, walked this way', draw: passSwatch });
   if (hasCutLines) entries.push({ words: 'cut line, flag at each end', draw: cutSwatch });
   for (const kind of ['spigot', 'landmark'] as const) {
@@ -58,11 +68,11 @@ function entriesFor(yard: Yard, hasCutLines: boolean): LegendEntry[] {
   return entries;
 }
 
-function swatch(kind: OutlineKind, box: PageBox): PageMark[] {
+function swatch(ink: GroundInk, box: PageBox, isTurf: boolean): PageMark[] {
   const outline = [boxOutline(box)];
-  const hatch = findHatch(kind, outline, box);
-  const tint = kind === 'zone' ? [shape(outline, TURF_TINT, null)] : [];
-  return [...tint, ...(hatch === undefined ? [] : [hatch]), shape(outline, null, GROUND_INK[kind].edge)];
+  const hatch = findHatchOf(ink, outline, box);
+  const tint = isTurf ? [shape(outline, TURF_TINT, null)] : [];
+  return [...tint, ...(hatch === undefined ? [] : [hatch]), shape(outline, null, ink.edge)];
 }
 
 function passSwatch(box: PageBox): PageMark[] {
@@ -90,13 +100,13 @@ export function drawLegend(
   yMm: number,
   widthMm: number,
   yard: Yard,
-  hasCutLines: boolean,
+  ground: LegendGround,
   note: string,
 ): { readonly marks: PageMark[]; readonly heightMm: number } {
   const marks: PageMark[] = [];
   let left = xMm;
   let top = yMm;
-  for (const entry of entriesFor(yard, hasCutLines)) {
+  for (const entry of entriesFor(yard, ground)) {
     const entryMm = SWATCH.widthMm + 1.6 + textWidthMm(entry.words, SIZE_MM, 'condensed');
     if (left > xMm && left + entryMm > xMm + widthMm) {
       left = xMm;

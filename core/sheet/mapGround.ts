@@ -1,8 +1,9 @@
 import { outlineRings } from '../curves/index.ts';
 import type { PagePoint, Region } from '../spaces.ts';
 import type { Outline, OutlineKind, Yard } from '../yard.ts';
+import type { ResolvedYard } from '../zones/index.ts';
 import { BED_INK, circleOutline, INK, shape, TURF_TINT, WHITE } from './drawing.ts';
-import { findHatch, GROUND_INK } from './hatch.ts';
+import { findHatch, findHatchOf, type GroundInk, GROUND_INK, OVERLAP_INK } from './hatch.ts';
 import { type MapView, regionToPage, ringToPage, yardToPage } from './mapView.ts';
 import { boundsOf } from './pageGeometry.ts';
 import type { PageMark, PictureMark } from './page.ts';
@@ -22,19 +23,32 @@ export function outlineToPage(view: MapView, outline: Outline) {
   return outlineRings(outline).map((ring) => ringToPage(view, ring));
 }
 
-/** The ground of a map without any word on it: tinted turf, hatched cut-outs, zone edges. */
-export function drawGround(view: MapView, yard: Yard, tinted: readonly Region[]): PageMark[] {
+/** The ground of a map without any word on it: tinted turf, zone edges, shared and kept-off ground, hatched cut-outs. */
+export function drawGround(
+  view: MapView,
+  yard: Yard,
+  tinted: readonly Region[],
+  { overlaps, strips }: Pick<ResolvedYard, 'overlaps' | 'strips'>,
+): PageMark[] {
   const marks: PageMark[] = [];
   for (const region of tinted) marks.push(shape(regionToPage(view, region), TURF_TINT, null));
   for (const outline of yard.outlines) {
     if (outline.kind === 'zone') marks.push(shape(outlineToPage(view, outline), null, GROUND_INK.zone.edge));
   }
+  for (const { regions } of overlaps) marks.push(...drawInked(view, regions, OVERLAP_INK));
+  for (const { regions } of strips) marks.push(...drawInked(view, regions, GROUND_INK['keep-off']));
   for (const kind of PAINT_ORDER) {
     for (const outline of yard.outlines) {
       if (outline.kind === kind) marks.push(...drawOutline(view, outline));
     }
   }
   return marks;
+}
+
+function drawInked(view: MapView, regions: readonly Region[], ink: GroundInk): PageMark[] {
+  const subpaths = regions.flatMap((region) => regionToPage(view, region));
+  const hatch = findHatchOf(ink, subpaths, view.box);
+  return [...(hatch === undefined ? [] : [hatch]), shape(subpaths, null, ink.edge)];
 }
 
 function drawOutline(view: MapView, outline: Outline): PageMark[] {

@@ -140,9 +140,10 @@ export function northLetter({ yard }: SheetContext): string {
 function overviewLayout(context: SheetContext, orientation: Orientation) {
   const paper = paperPlan(context.paper, orientation);
   const { body } = paper;
-  const hasCutLines = context.plan.ground.cutLines.length > 0;
+  const { cutLines, resolved } = context.plan.ground;
+  const ground = { ...resolved, hasCutLines: cutLines.length > 0 };
   const legendAt = (yMm: number, note: string) =>
-    drawLegend(body.xMm, yMm, body.widthMm, context.yard, hasCutLines, note);
+    drawLegend(body.xMm, yMm, body.widthMm, context.yard, ground, note);
   const legendMm = legendAt(0, '').heightMm;
   return {
     paper,

@@ -43,6 +43,9 @@ export function Hatches() {
         <rect width="7" height="7" className="hatch-paper" />
         <path d="M3.5 0V7" className="hatch-bed" />
       </pattern>
+      <pattern id="hatch-overlap" width="9" height="9" patternUnits="userSpaceOnUse">
+        <path d="M4.5 0V9" className="hatch-overlap" />
+      </pattern>
       <pattern
         id="hatch-keep-off"
         width="11"

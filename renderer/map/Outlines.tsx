@@ -6,6 +6,7 @@ import type { Outline, OutlineKind, UnitSystem, Yard } from '../../core/yard.ts'
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import { OUTLINE_WORDS, type Selection } from '../drawing/index.ts';
 import type { Lens } from './lens.ts';
+import { SharedGround } from './SharedGround.tsx';
 import { shownTreatedM2 } from '../shared/shownArea.ts';
 
 /** Ground first, then what lies on it, then what stands on it: the order of the ink. */
@@ -33,18 +34,25 @@ interface OutlinesProps {
 export const Outlines = memo(function Outlines(props: OutlinesProps) {
   const { yard, resolved, lens, units, selection, onChoose } = props;
   const ordered = [...yard.outlines].sort((a, b) => DRAWN.indexOf(a.kind) - DRAWN.indexOf(b.kind));
+  const zones = ordered.filter(({ kind }) => kind === 'zone');
+  const others = ordered.filter(({ kind }) => kind !== 'zone');
+  const drawn = (outline: Outline) => (
+    <OutlineShape
+      key={outline.id}
+      outline={outline}
+      lens={lens}
+      areaText={areaText(outline, resolved, units)}
+      selected={selection?.kind === 'outline' && selection.id === outline.id}
+      onChoose={onChoose}
+    />
+  );
   return (
     <g>
-      {ordered.map((outline) => (
-        <OutlineShape
-          key={outline.id}
-          outline={outline}
-          lens={lens}
-          areaText={areaText(outline, resolved, units)}
-          selected={selection?.kind === 'outline' && selection.id === outline.id}
-          onChoose={onChoose}
-        />
-      ))}
+      {zones.map(drawn)}
+      {resolved !== null && (
+        <SharedGround overlaps={resolved.overlaps} strips={resolved.strips} lens={lens} />
+      )}
+      {others.map(drawn)}
     </g>
   );
 });

@@ -9,6 +9,7 @@ import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import { FieldCheckPart } from './FieldCheckPart.tsx';
+import { OverlapsPart } from './OverlapsPart.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
 import { TapePart } from './TapePart.tsx';
@@ -32,7 +33,8 @@ export function OutlinesPage() {
       {!yard.outlines.some((row) => row.kind === 'zone') && (
         <p className="said">No zone yet. Draw the edge of a piece of lawn to see its area.</p>
       )}
-      <ProblemLines problems={problems} units={units} />
+      <ProblemLines problems={problems.filter(({ kind }) => kind !== 'shape/overlaps')} units={units} />
+      <OverlapsPart />
       <DrawPart />
       {outline && <SelectedOutline key={outline.id} outline={outline} />}
       {outline?.kind === 'zone' && <WorkingPart key={`working ${outline.id}`} zoneId={outline.id} />}

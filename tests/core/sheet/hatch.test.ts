@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { boxOutline } from '../../../core/sheet/drawing.ts';
-import { findHatch, GROUND_INK } from '../../../core/sheet/hatch.ts';
+import { findHatch, findHatchOf, GROUND_INK, OVERLAP_INK } from '../../../core/sheet/hatch.ts';
 import { CUT_OUT_KINDS } from '../../../core/yard.ts';
 import { marksOf } from '../../support/sheetPages.ts';
 
@@ -16,6 +16,14 @@ test('the kinds of cut-out differ in hatch or line without any colour', () => {
     ]);
   });
   expect(new Set(looks).size).toBe(CUT_OUT_KINDS.length);
+  const shared = findHatchOf(OVERLAP_INK, [boxOutline(BOX)], PAGE);
+  expect(shared?.marks.length).toBe(1);
+  expect(looks).not.toContain(
+    JSON.stringify([
+      shared?.marks.map((mark) => (mark.kind === 'path' ? mark.subpaths : [])),
+      OVERLAP_INK.edge.widthMm,
+    ]),
+  );
 });
 
 test('a building has the heaviest edge of all', () => {
