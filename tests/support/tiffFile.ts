@@ -4,6 +4,7 @@ export interface TiffSpec {
   readonly heightPx: number;
   readonly bits?: 8 | 16 | 32;
   readonly isFloat?: boolean;
+  readonly isSigned?: boolean;
   /** 1 grey (black is zero), 2 RGB, 3 palette, 0 grey (white is zero). */
   readonly photometric: 0 | 1 | 2 | 3;
   readonly samples: number;
@@ -16,6 +17,8 @@ export interface TiffSpec {
   /** Pairs of GeoKey id and short value. */
   readonly geoKeys?: readonly (readonly [number, number])[];
   readonly noData?: string;
+  /** The GDAL_METADATA tag: scale, offset and unit of the band. */
+  readonly metadata?: string;
   /** Overrides, for damage. */
   readonly compression?: number;
   readonly claimedWidthPx?: number;
@@ -51,7 +54,7 @@ export function tiffFile(spec: TiffSpec): Uint8Array {
   entries.push({
     tag: 339,
     type: SHORT,
-    values: Array.from({ length: samples }, () => (spec.isFloat ? 3 : 1)),
+    values: Array.from({ length: samples }, () => (spec.isFloat ? 3 : spec.isSigned ? 2 : 1)),
   });
   if (spec.pixelScale) entries.push({ tag: 33550, type: DOUBLE, values: spec.pixelScale });
   if (spec.tiePoint) entries.push({ tag: 33922, type: DOUBLE, values: spec.tiePoint });
@@ -60,6 +63,7 @@ export function tiffFile(spec: TiffSpec): Uint8Array {
     const keys = spec.geoKeys.flatMap(([id, value]) => [id, 0, 1, value]);
     entries.push({ tag: 34735, type: SHORT, values: [1, 1, 0, spec.geoKeys.length, ...keys] });
   }
+  if (spec.metadata) entries.push({ tag: 42112, type: ASCII, values: `${spec.metadata}\0` });
   if (spec.noData) entries.push({ tag: 42113, type: ASCII, values: `${spec.noData}\0` });
   return laidOut(spec, pixelBytes, entries);
 }
@@ -103,7 +107,7 @@ function writePixels(
       for (let band = 0; band < samples; band++, at += bits / 8) {
         const value = sampleAt(x, y, band);
         if (isFloat) view.setFloat32(at, value, true);
-        else if (bits === 16) view.setUint16(at, value, true);
+        else if (bits === 16) view.setUint16(at, value & 0xffff, true);
         else view.setUint8(at, value);
       }
     }
@@ -143,6 +147,23 @@ export function smallGeoTiff(more: Partial<TiffSpec> = {}): Uint8Array {
     samples: 3,
     sampleAt: (x, y, band) => [x * 6, y * 8, 100][band] ?? 0,
     pixelScale: [0.5, 0.5, 0],
+    tiePoint: [0, 0, 0, 568000, 4417000, 0],
+    geoKeys: UTM16_KEYS,
+    ...more,
+  });
+}
+
+/** A small elevation grid in UTM zone 16 north: 60 × 40 heights 2 m apart, from its outer north-west corner. */
+export function smallDem(more: Partial<TiffSpec> = {}): Uint8Array {
+  return tiffFile({
+    widthPx: 60,
+    heightPx: 40,
+    bits: 32,
+    isFloat: true,
+    photometric: 1,
+    samples: 1,
+    sampleAt: (x, y) => 200 + 0.3 * x + 0.16 * y,
+    pixelScale: [2, 2, 0],
     tiePoint: [0, 0, 0, 568000, 4417000, 0],
     geoKeys: UTM16_KEYS,
     ...more,

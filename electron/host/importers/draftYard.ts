@@ -11,16 +11,24 @@ import { fileKindOf } from './fileKind.ts';
 import { freeIds } from './freeIds.ts';
 import { readGeoJson } from './geoJson/readGeoJson.ts';
 import { nameFromFile, todayIso, usualUnits } from './firstGuesses.ts';
-import { type BroughtPicture, cornersInYard, readPlacedPicture, readPlainPicture } from './pictures.ts';
+import { heightsInYard } from './heights.ts';
+import {
+  type BroughtHeights,
+  type BroughtPicture,
+  cornersInYard,
+  readPlainPicture,
+  readTiff,
+} from './pictures.ts';
 
 type Brought =
   | { readonly kind: 'features'; readonly features: BroughtFeatures }
-  | { readonly kind: 'picture'; readonly picture: BroughtPicture };
+  | { readonly kind: 'picture'; readonly picture: BroughtPicture }
+  | BroughtHeights;
 
 /**
- * A new yard made from a file: a GeoTIFF (placed), a PNG, JPEG or WebP (loose, unscaled) or GeoJSON outlines
+ * A new yard made from a file: a GeoTIFF picture (placed), a PNG, JPEG or WebP (loose, unscaled) or GeoJSON outlines
  * (placed). Nothing is written. `today` is the ISO date the ground is taken to be of.
- * Problems: file/ of every kind of damage, shape/ of an outline that crosses itself or is too large
+ * Problems: file/ of every kind of damage, file/heights-alone, shape/ of an outline that crosses itself or is too large
  */
 export async function draftYard(
   { fileName, bytes }: ImportAsk,
@@ -29,22 +37,28 @@ export async function draftYard(
   const read = await readFile(fileName, bytes);
   if (!read.ok) return read;
   const brought = read.value;
-  return brought.kind === 'features'
-    ? yardFromFeatures(fileName, brought.features, today)
-    : yardFromPicture(fileName, brought.picture, today);
+  switch (brought.kind) {
+    case 'features':
+      return yardFromFeatures(fileName, brought.features, today);
+    case 'picture':
+      return yardFromPicture(fileName, brought.picture, today);
+    case 'heights':
+      // Which part of a grid is kept is told by outlines, and there are none yet.
+      return trouble({ kind: 'file/heights-alone', where: { fileName }, facts: {} });
+  }
 }
 
 /**
  * The same file brought into a yard as one edit. What has a place on earth can only come into a yard that has
  * one too.
- * Problems: those of `draftYard`, file/yard-has-no-place
+ * Problems: those of `draftYard`, file/yard-has-no-place, and those of `heightsInYard`
  */
 export async function draftImport(into: Yard, { fileName, bytes }: ImportAsk): Promise<Result<ImportDraft>> {
   const read = await readFile(fileName, bytes);
   if (!read.ok) return read;
   const brought = read.value;
   const { frame } = into.details;
-  const hasPlace = brought.kind === 'features' || brought.picture.place !== null;
+  const hasPlace = brought.kind !== 'picture' || brought.picture.place !== null;
   if (hasPlace && frame.kind === 'loose') {
     return trouble({ kind: 'file/yard-has-no-place', where: { fileName }, facts: {} });
   }
@@ -56,6 +70,7 @@ export async function draftImport(into: Yard, { fileName, bytes }: ImportAsk): P
     ...yard.pictures.slice(into.pictures.length).map((row) => ['pictures', row] as const),
     ...yard.outlines.slice(into.outlines.length).map((row) => ['outlines', row] as const),
     ...yard.marks.slice(into.marks.length).map((row) => ['marks', row] as const),
+    ...yard.elevations.slice(into.elevations.length).map((row) => ['elevations', row] as const),
   ].map(([part, row]) => {
     // Each new row's index counts those put before it, so that redo keeps their order.
     const change = putRow(into, part, row);
@@ -75,9 +90,9 @@ async function readFile(fileName: string, bytes: Uint8Array): Promise<Result<Bro
     const features = readGeoJson(fileName, bytes);
     return features.ok ? ok({ kind: 'features', features: features.value }) : features;
   }
-  const picture =
-    kind === 'tiff' ? await readPlacedPicture(fileName, bytes) : readPlainPicture(fileName, kind, bytes);
-  return picture.ok ? ok({ kind: 'picture', picture: picture.value }) : picture;
+  const read = kind === 'tiff' ? await readTiff(fileName, bytes) : readPlainPicture(fileName, kind, bytes);
+  if (!read.ok) return read;
+  return ok('heightsM' in read.value ? read.value : { kind: 'picture', picture: read.value });
 }
 
 function yardFromFeatures(fileName: string, features: BroughtFeatures, today: string): Result<YardDraft> {
@@ -130,6 +145,17 @@ function addRows(fileName: string, brought: Brought, origin: LonLat | null, yard
       yard: { ...yard, outlines, marks },
       images: [],
       notes: [counts, ...features.notes, ...rows.value.notes],
+      pixelM: null,
+    });
+  }
+  if (brought.kind === 'heights') {
+    const kept = heightsInYard(fileName, brought, yard);
+    if (!kept.ok) return kept;
+    const { elevation, notes } = kept.value;
+    return ok({
+      yard: { ...yard, elevations: [...yard.elevations, elevation] },
+      images: [],
+      notes: [...brought.notes, ...notes],
       pixelM: null,
     });
   }

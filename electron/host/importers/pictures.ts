@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { lonLatToYard, makeProjector } from '../../../core/frame/index.ts';
+import { lonLatToYard } from '../../../core/frame/index.ts';
 import { distanceM } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { LonLat } from '../../../core/spaces.ts';
@@ -8,7 +8,7 @@ import type { Picture, PictureCorners } from '../../../core/yard.ts';
 import type { FileKind } from './fileKind.ts';
 import { type DecodedTiff, MOST_TIFF_PIXELS } from './geoTiff/decodeGeoTiff.ts';
 import { readGeoTiff } from './geoTiff/readGeoTiff.ts';
-import type { TiffPlace } from './geoTiff/tiffPlace.ts';
+import { tiffGlobe } from './geoTiff/tiffGlobe.ts';
 import { nameFromFile } from './firstGuesses.ts';
 import { readPictureSize } from './pictureSize.ts';
 import { checkReach } from './reach.ts';
@@ -21,6 +21,9 @@ export interface BroughtPicture {
   readonly place: { readonly crs: string; readonly corners: Four<LonLat> } | null;
   readonly notes: readonly string[];
 }
+
+/** An elevation grid as it was read, not yet in any yard. */
+export type BroughtHeights = DecodedTiff & { readonly kind: 'heights' };
 
 type Four<T> = readonly [T, T, T, T];
 
@@ -52,13 +55,14 @@ export function readPlainPicture(
 }
 
 /**
- * A GeoTIFF, decoded and packed anew as PNG, with its corners put through its coordinate system.
+ * A GeoTIFF: a picture, decoded and packed anew as PNG, with its corners put through its coordinate system; or the
+ * heights of an elevation grid, still in its own.
  * Problems: file/too-large, file/too-many-pixels, file/unreadable, file/no-georeference, file/unknown-crs
  */
-export async function readPlacedPicture(
+export async function readTiff(
   fileName: string,
   bytes: Uint8Array,
-): Promise<Result<BroughtPicture>> {
+): Promise<Result<BroughtPicture | BroughtHeights>> {
   const where = { fileName };
   if (bytes.byteLength > MOST_PICTURE_BYTES) return tooLarge(fileName, bytes);
   const decoded = await readGeoTiff(bytes);
@@ -72,6 +76,8 @@ export async function readPlacedPicture(
       const facts = { widthPx, heightPx, mostPx: MOST_TIFF_PIXELS };
       return trouble({ kind: 'file/too-many-pixels', where, facts });
     }
+    case 'heights':
+      return ok(decoded);
     case 'picture':
       return placed(fileName, decoded);
   }
@@ -97,13 +103,13 @@ export function cornersInYard(
 function placed(fileName: string, tiff: DecodedTiff & { readonly kind: 'picture' }): Result<BroughtPicture> {
   const { widthPx, heightPx, png, place, notes } = tiff;
   const where = { fileName };
-  const toLonLat = globeOf(place, fileName);
-  if (toLonLat === null) return trouble({ kind: 'file/unknown-crs', where, facts: { crs: place.crsName } });
+  const globe = tiffGlobe(place, fileName);
+  if (globe === null) return trouble({ kind: 'file/unknown-crs', where, facts: { crs: place.crsName } });
   const [a, b, c, d, e, f] = place.affine;
   const corner = (px: number, py: number): LonLat => {
     const [x, y] = [a * px + b * py + c, d * px + e * py + f];
     // The projection library throws on what is not finite; such a corner is refused below with the others.
-    return Number.isFinite(x) && Number.isFinite(y) ? toLonLat(x, y) : { lonDeg: x, latDeg: y };
+    return Number.isFinite(x) && Number.isFinite(y) ? globe.toLonLat(x, y) : { lonDeg: x, latDeg: y };
   };
   const corners: Four<LonLat> = [
     corner(0, 0),
@@ -118,19 +124,6 @@ function placed(fileName: string, tiff: DecodedTiff & { readonly kind: 'picture'
   }
   const row = pictureRow(fileName, 'image/png', { widthPx, heightPx }, png);
   return ok({ ...row, place: { crs: place.crsName, corners }, notes });
-}
-
-/** By the EPSG code when it is known, else by what the file's own keys spell out. */
-function globeOf(
-  { epsg, definition }: TiffPlace,
-  fileName: string,
-): ((x: number, y: number) => LonLat) | null {
-  const byCode = epsg === null ? null : makeProjector(epsg, fileName);
-  if (byCode?.ok) return byCode.value.toLonLat;
-  if (definition === null) return null;
-  const byKeys = makeProjector(definition.proj, fileName);
-  if (!byKeys.ok) return null;
-  return (x, y) => byKeys.value.toLonLat(x * definition.unitX, y * definition.unitY);
 }
 
 function pictureRow(

@@ -1,6 +1,7 @@
 import { encode } from 'fast-png';
 import { fromArrayBuffer } from 'geotiff';
 import { boundDeflate } from './boundedDeflate.ts';
+import { holdsHeights, readTiffHeights } from './tiffHeights.ts';
 import { readTiffPixels } from './tiffPixels.ts';
 import { readTiffPlace, type TiffPlace } from './tiffPlace.ts';
 
@@ -14,6 +15,14 @@ export type DecodedTiff =
       readonly place: TiffPlace;
       readonly notes: readonly string[];
     }
+  | {
+      readonly kind: 'heights';
+      readonly widthPx: number;
+      readonly heightPx: number;
+      readonly heightsM: Float32Array;
+      readonly place: TiffPlace;
+      readonly notes: readonly string[];
+    }
   | { readonly kind: 'no-place' }
   | { readonly kind: 'too-many-pixels'; readonly widthPx: number; readonly heightPx: number }
   | { readonly kind: 'unreadable'; readonly detail: string };
@@ -24,8 +33,8 @@ export const MOST_TIFF_PIXELS = 40_000_000;
 const MOST_BANDS = 32;
 
 /**
- * Reads the first picture of a GeoTIFF and its place, and packs it anew as PNG. May loop or need much memory
- * on a hostile file, so it runs in a thread with a time limit (`readGeoTiff`). `onPixels` is told the size
+ * Reads the first picture of a GeoTIFF and its place, and packs it anew as PNG; of an elevation grid the heights
+ * (`holdsHeights` tells the two apart). May loop or need much memory on a hostile file, so it runs in a thread with a time limit (`readGeoTiff`). `onPixels` is told the size
  * before the slow part begins.
  */
 export async function decodeGeoTiff(
@@ -44,6 +53,11 @@ export async function decodeGeoTiff(
     const place = await readTiffPlace(image);
     if (place === null) return { kind: 'no-place' };
     onPixels(widthPx * heightPx);
+    if (holdsHeights(image)) {
+      const { heightsM, notes } = await readTiffHeights(image, place);
+      if (heightsM.length !== widthPx * heightPx) return unreadable('its heights do not fill its size');
+      return { kind: 'heights', widthPx, heightPx, heightsM, place, notes };
+    }
     const { data, channels, notes } = await readTiffPixels(image);
     if (data.length !== widthPx * heightPx * channels) return unreadable('its pixels do not fill its size');
     const png = encode({ width: widthPx, height: heightPx, data, channels, depth: 8 });
