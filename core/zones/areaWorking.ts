@@ -1,19 +1,13 @@
 import { outlineRings } from '../curves/index.ts';
-import { areaSigmaM2 } from '../area/index.ts';
 import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
-import {
-  apportionForDisplay,
-  FOOT_M,
-  formatLength,
-  SQUARE_FOOT_M2,
-  type UnitSystem,
-} from '../units/index.ts';
+import { apportionForDisplay, formatLength, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
 import { CUT_OUT_KINDS, type OutlineKind, type Yard, type YardFrame } from '../yard.ts';
 import { areaStepM2, type PrintedZone, printedZones } from './printedZones.ts';
 import type { ResolvedYard, ResolvedZone } from './resolved.ts';
 import { type RingWorking, ringWorking } from './ringWorking.ts';
 import { ownerOrder } from './ownerOrder.ts';
+import { type SigmaWorking, sigmaWorking } from './sigmaWorking.ts';
 import { near, type Shape, shapeOf } from './shape.ts';
 import { stripShapes } from './strips.ts';
 import { takeAway } from './takeAway.ts';
@@ -29,8 +23,7 @@ export interface AreaWorking {
   readonly cutOut: TakenWorking;
   readonly leftOut: TakenWorking;
   readonly balance: readonly BalanceLine[];
-  /** null where no corner sigma is stated. */
-  readonly sigma: SigmaWorking | null;
+  readonly sigma: SigmaWorking;
 }
 
 /** What one set of outlines takes away; ground under two of them goes once. */
@@ -59,15 +52,6 @@ export interface BalanceLine {
   readonly shown: number;
   /** Whether rounding among all zones made the shown figure another than the nearest to the worked one. */
   readonly stepOff: boolean;
-}
-
-export interface SigmaWorking {
-  /** In the person's length unit. */
-  readonly cornerSigma: number;
-  readonly corners: number;
-  /** Σ of the squared distances between each corner's two neighbours, over the treated ground's rings. */
-  readonly spanSquares: number;
-  readonly sigma: number;
 }
 
 /** Digits of a worked area behind the shown one's last. */
@@ -119,7 +103,7 @@ export function areaWorking(resolved: ResolvedYard, yard: Yard, zoneId: string):
       units,
     ),
     balance: balanceOf(worked, printed, units),
-    sigma: sigmaOf(zone, yard.details.cornerSigmaM, units),
+    sigma: sigmaWorking(zone, yard),
   };
 }
 
@@ -208,19 +192,6 @@ function taken(
     shapes: rows,
     countedTwice: inStep((sum - together) * areaUnitM2(units), units),
     together,
-  };
-}
-
-function sigmaOf(zone: ResolvedZone, cornerSigmaM: number | null, units: UnitSystem): SigmaWorking | null {
-  if (cornerSigmaM === null || zone.sigmaM2 === null) return null;
-  const rings = zone.treated.flatMap(({ outer, holes }) => [outer, ...holes]);
-  const unitM2 = areaUnitM2(units);
-  return {
-    cornerSigma: units === 'us' ? cornerSigmaM / FOOT_M : cornerSigmaM,
-    corners: rings.reduce((count, ring) => count + ring.length, 0),
-    // σ/2 √Σ with σ = 2 is the root of the sum.
-    spanSquares: areaSigmaM2(zone.treated, 2) ** 2 / unitM2,
-    sigma: zone.sigmaM2 / unitM2,
   };
 }
 

@@ -8,10 +8,10 @@ export {
   areaWorking,
   type BalanceItem,
   type BalanceLine,
-  type SigmaWorking,
   type TakenShape,
   type TakenWorking,
 } from './areaWorking.ts';
+export { balanceWords } from './balanceWords.ts';
 export type { Ground } from './ground.ts';
 export { checkOutline } from './checkOutline.ts';
 export {
@@ -31,6 +31,8 @@ export type {
   ZoneOverlap,
 } from './resolved.ts';
 export { shapeOf } from './shape.ts';
+export { pointText, sigmaTable, sigmaWords, tightenWords } from './sigmaText.ts';
+export { type SigmaPart, type SigmaWorking, sigmaWorking, type Tightener } from './sigmaWorking.ts';
 export { WIDEST_STRIP_M } from './strips.ts';
 export { type CornerWorking, type RingWorking, ringWorking } from './ringWorking.ts';
 export {
@@ -39,7 +41,6 @@ export {
   ringSumWords,
   roundingWords,
   shownText,
-  sigmaWords,
   TWICE_WORDS,
   workedText,
   workingText,

@@ -1,3 +1,4 @@
+import { type AreaSpread, sigmaOfSum } from '../area/index.ts';
 import { apportionForDisplay, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
 import type { ResolvedYard, ResolvedZone } from './resolved.ts';
 
@@ -12,9 +13,10 @@ export interface PrintedZone {
   readonly ownedByOtherM2: number;
   readonly grossM2: number;
   readonly sigmaM2: number | null;
+  readonly spread: AreaSpread;
 }
 
-export type PrintedAreas = Omit<PrintedZone, 'zoneId' | 'name'>;
+export type PrintedAreas = Omit<PrintedZone, 'zoneId' | 'name' | 'spread'>;
 
 export interface PrintedSum extends PrintedAreas {
   /** What the zones cover together: gross less what is in more than one of them, turf and what is cut out of it. */
@@ -55,25 +57,23 @@ export function printedZones(resolved: ResolvedYard, units: UnitSystem): readonl
   const [leftOut, cutOut, owned] = restValues.map((values, i) =>
     apportionForDisplay(values, step, shownSums[i] as number),
   ) as [number[], number[], number[]];
-  return zones.map(({ zoneId, name, sigmaM2 }, i) => {
+  return zones.map(({ zoneId, name, sigmaM2, spread }, i) => {
     const [treatedM2, leftOutM2] = [treated[i] as number, leftOut[i] as number];
     const [cutOutM2, ownedByOtherM2] = [cutOut[i] as number, owned[i] as number];
     const turfM2 = treatedM2 + leftOutM2;
     const grossM2 = turfM2 + cutOutM2 + ownedByOtherM2;
-    return { zoneId, name, treatedM2, leftOutM2, turfM2, cutOutM2, ownedByOtherM2, grossM2, sigmaM2 };
+    return { zoneId, name, treatedM2, leftOutM2, turfM2, cutOutM2, ownedByOtherM2, grossM2, sigmaM2, spread };
   });
 }
 
 /**
  * The sums of zones as shown. No ground is in two zones (overlaps are owned by one), so sums count it once.
  *
- * @returns sigmaM2 null as soon as one zone's is not stated
- * Accuracy: sigmaM2 takes the zones' errors as independent (root of the sum of squares). A corner that two
- * zones share moves area from one to the other, so for zones that touch this overstates the total's sigma.
+ * @returns sigmaM2 of the sum of what is treated, null as soon as one zone's is not stated. A corner that two zones
+ * share moves area from one to the other, and the scale of a picture is wrong for all zones alike: both are counted.
  */
 export function printedSum(zones: readonly PrintedZone[]): PrintedSum {
   const sumOf = (areaOf: (zone: PrintedZone) => number): number => sum(zones.map(areaOf));
-  const stated = zones.every((zone) => zone.sigmaM2 !== null);
   const [grossM2, ownedByOtherM2] = [sumOf((zone) => zone.grossM2), sumOf((zone) => zone.ownedByOtherM2)];
   return {
     groundM2: grossM2 - ownedByOtherM2,
@@ -83,7 +83,7 @@ export function printedSum(zones: readonly PrintedZone[]): PrintedSum {
     cutOutM2: sumOf((zone) => zone.cutOutM2),
     ownedByOtherM2,
     grossM2,
-    sigmaM2: stated ? Math.sqrt(sumOf((zone) => (zone.sigmaM2 ?? 0) ** 2)) : null,
+    sigmaM2: sigmaOfSum(zones.map(({ spread }) => spread)),
   };
 }
 

@@ -1,4 +1,4 @@
-import { areaSigmaM2 } from '../area/index.ts';
+import { areaSpread, sigmaOf, type Sureness, surenessOf } from '../area/index.ts';
 import { BoxIndex } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
@@ -9,6 +9,7 @@ import { ownerOrder } from './ownerOrder.ts';
 import type { ResolvedYard, ResolvedZone, ZoneOverlap } from './resolved.ts';
 import { type Shape, shapeOf } from './shape.ts';
 import { stripShapes } from './strips.ts';
+import { zoneGradient } from './zoneGradient.ts';
 import { type ZoneGround, zoneGround } from './zoneGround.ts';
 import { coveredWarnings, outsideWarnings, overlapWarnings, TOLD_AREA_M2 } from './zoneWarnings.ts';
 
@@ -21,7 +22,7 @@ import { coveredWarnings, outsideWarnings, overlapWarnings, TOLD_AREA_M2 } from 
  * Cost: n log n in the vertices of each zone and of what touches its edge; log n an edge for the rest; a zone
  * near which nothing changed since the last time costs nothing
  */
-export function resolveZones({ outlines, details }: Ground): Result<ResolvedYard> {
+export function resolveZones({ outlines, pictures, details }: Ground): Result<ResolvedYard> {
   const problems = outlines.flatMap((outline): readonly Problem[] => {
     const checked = checkOutline(outline);
     return checked.ok ? [] : checked.problems;
@@ -35,7 +36,8 @@ export function resolveZones({ outlines, details }: Ground): Result<ResolvedYard
   const plots = shapes.filter(({ outline }) => outline.kind === 'keep-off' || outline.kind === 'check-plot');
   const strips = outlines.flatMap(stripShapes);
   const grounds = groundsOf(zones, { cutOuts, untreated: [...plots, ...strips] }, details.overlapRule);
-  const resolved = grounds.map((ground) => resolvedZone(ground, details.cornerSigmaM));
+  const sureness = surenessOf({ outlines, pictures, details });
+  const resolved = grounds.map((ground) => resolvedZone(ground, sureness));
   const overlaps = grounds.flatMap((ground) => overlapsOf(ground, details.overlapRule));
   const inside = new Set(grounds.flatMap(({ turf, treated }) => [...turf.whole, ...treated.whole]));
   return ok({
@@ -71,7 +73,8 @@ function groundsOf(zones: readonly Shape[], taking: Taking, rule: OverlapRule): 
   return zones.flatMap((zone) => grounds.get(zone) ?? []);
 }
 
-function resolvedZone(ground: ZoneGround, cornerSigmaM: number | null): ResolvedZone {
+function resolvedZone(ground: ZoneGround, sureness: Sureness): ResolvedZone {
+  const spread = areaSpread(zoneGradient(ground), sureness);
   const { grossAreaM2, ownAreaM2, turfAreaM2, treatedAreaM2, turf, treated } = ground;
   return {
     zoneId: ground.zone.outline.id,
@@ -81,7 +84,9 @@ function resolvedZone(ground: ZoneGround, cornerSigmaM: number | null): Resolved
     cutOutAreaM2: ownAreaM2 - turfAreaM2,
     turfAreaM2,
     treatedAreaM2,
-    sigmaM2: cornerSigmaM === null ? null : areaSigmaM2(treated.regions, cornerSigmaM),
+    // Nothing is left to be sure of; nought would read as exact.
+    sigmaM2: treated.regions.length === 0 ? null : sigmaOf(spread),
+    spread,
     turf: turf.regions,
     treated: treated.regions,
   };

@@ -1,3 +1,4 @@
+import type { AreaSpread } from '../area/index.ts';
 import type { Problem } from '../problems.ts';
 import type { Region } from '../spaces.ts';
 import type { OverlapRule } from '../yard.ts';
@@ -30,8 +31,10 @@ export interface ResolvedZone {
   readonly ownedByOtherAreaM2: number;
   readonly turfAreaM2: number;
   readonly treatedAreaM2: number;
-  /** One standard deviation of treatedAreaM2; null when the corner sigma is not stated. */
+  /** One standard deviation of treatedAreaM2; null when nothing says how sure some of its points are. */
   readonly sigmaM2: number | null;
+  /** The errors that make it up: what it shares with other zones, and what makes most of it. */
+  readonly spread: AreaSpread;
   readonly turf: readonly Region[];
   readonly treated: readonly Region[];
 }

@@ -1,4 +1,4 @@
-import { BoxIndex, RegionIndex, regionContains, splitRegions } from '../kernel/index.ts';
+import { BoxIndex, RegionIndex, regionContains, reversedRing, splitRegions } from '../kernel/index.ts';
 import { Defect } from '../result.ts';
 import type { Region, Ring, YardPoint } from '../spaces.ts';
 import type { Shape } from './shape.ts';
@@ -85,7 +85,7 @@ function withHoles(
       ? within
       : regions.findIndex((piece) => regionContains(piece, ring[0] as YardPoint));
     if (owner < 0) throw new Defect(`no ground round ${shape.outline.id}`);
-    holes[owner]?.push([...ring].reverse());
+    holes[owner]?.push(reversedRing(ring));
   }
   return regions.map(({ outer }, i) => ({ outer, holes: holes[i] ?? [] }));
 }

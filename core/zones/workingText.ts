@@ -1,12 +1,7 @@
-import {
-  areaFigure,
-  formatAreaSigma,
-  formatNumber,
-  formatSignificant,
-  lengthFigure,
-} from '../units/index.ts';
+import { areaFigure, formatNumber, lengthFigure } from '../units/index.ts';
 import { SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
 import type { AreaWorking, BalanceItem, TakenWorking } from './areaWorking.ts';
+import { sigmaTable, sigmaWords, tightenWords } from './sigmaText.ts';
 import type { RingWorking } from './ringWorking.ts';
 
 /** What each line of the balance is, for screen and copy alike. */
@@ -34,18 +29,6 @@ export function workedText(area: number, units: UnitSystem): string {
 /** An area as screen and sheet show it. */
 export function shownText(area: number, units: UnitSystem): string {
   return areaFigure(units === 'us' ? area * SQUARE_FOOT_M2 : area, units).text;
-}
-
-/** The ± as a person finds it: corner sigma, sum of squares, result. Undefined where none is stated. */
-export function sigmaWords({ sigma, units }: AreaWorking): readonly string[] | undefined {
-  if (sigma === null) return undefined;
-  const [length, area] = [lengthFigure(0, units).unit, areaFigure(0, units).unit];
-  const sigmaM2 = units === 'us' ? sigma.sigma * SQUARE_FOOT_M2 : sigma.sigma;
-  return [
-    `corner ± ${formatSignificant(sigma.cornerSigma, 6)} ${length}; ${formatNumber(sigma.corners, 0)} corners round the treated ground`,
-    `Σ [(x_{i+1} - x_{i-1})² + (y_{i+1} - y_{i-1})²] = ${workedText(sigma.spanSquares, units)} ${area}`,
-    `1/2 × ${formatSignificant(sigma.cornerSigma, 6)} × √ of that = ${workedText(sigma.sigma, units)} ${area}, shown ${formatAreaSigma(sigmaM2, units)}`,
-  ];
 }
 
 /** Where rounding made a shown figure other than the nearest; empty where it did not. */
@@ -82,7 +65,9 @@ export function workingText(working: AreaWorking): string {
     ...table([['Balance', `worked ${area}`, `shown ${area}`], ...rows]),
     ...roundingWords(working),
     '',
-    ...(sigmaWords(working) ?? ['± not stated: no corner accuracy was given']),
+    ...table(sigmaTable(working.sigma, units)),
+    ...sigmaWords(working.sigma, units),
+    ...(working.sigma.tightener === null ? [] : [tightenWords(working.sigma.tightener, units)]),
     '',
   ].join('\n');
 }

@@ -10,7 +10,6 @@ import {
   ringSumWords,
   roundingWords,
   shownText,
-  sigmaWords,
   type TakenWorking,
   TWICE_WORDS,
   workedText,
@@ -20,6 +19,7 @@ import { useOpenYard } from '../app/context.ts';
 import { Ledger } from '../shared/Ledger.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 import { copyText } from './copyText.ts';
+import { SigmaLedger, TightenLine } from './SigmaPart.tsx';
 
 /** How the area of the zone in hand comes about, to be checked by hand or copied; closed until asked for. */
 export function WorkingPart({ zoneId }: { readonly zoneId: string }) {
@@ -29,6 +29,7 @@ export function WorkingPart({ zoneId }: { readonly zoneId: string }) {
   if (resolved === null) return null;
   return (
     <PagePart title="Working" aside="how its area comes about">
+      <TightenLine zoneId={zoneId} />
       <div className="do-row">
         <button type="button" className="do" aria-expanded={open} onClick={() => setOpen(!open)}>
           {open ? 'hide' : 'show the working'}
@@ -106,9 +107,7 @@ function OpenWorking({ zoneId }: { readonly zoneId: string }) {
           {words}
         </p>
       ))}
-      <p className="said">
-        {sigmaWords(working)?.join('; ') ?? '± not stated: no corner accuracy was given'}
-      </p>
+      <SigmaLedger sigma={working.sigma} units={units} />
     </>
   );
 }

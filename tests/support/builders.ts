@@ -1,3 +1,4 @@
+import type { AreaSpread } from '../../core/area/index.ts';
 import type { Ground } from '../../core/zones/index.ts';
 import { straight } from '../../core/curves/index.ts';
 import { newOutline } from '../../core/edits/index.ts';
@@ -59,6 +60,14 @@ export function groundOf(outlines: readonly Outline[], cornerSigmaM: number | nu
   return { details, outlines, pictures: [], elevations: [] };
 }
 
+/** The spread of an area that shares no error with another; null = not stated. */
+export function spreadOf(id: string, sigmaM2: number | null): AreaSpread {
+  const point = { key: id, at: { xM: 0, yM: 0 }, outlineId: id, ring: 0, own: 0 };
+  const cause = { kind: 'point', key: id, point, sigmaM: 1 } as const;
+  const errors = sigmaM2 === null ? [] : [{ cause, eastM2: sigmaM2, northM2: 0 }];
+  return { errors, unstated: sigmaM2 === null ? [id] : [], unstatedScales: [] };
+}
+
 export function mapRing(ring: Ring, move: (point: YardPoint) => YardPoint): YardPoint[] {
   return ring.map(move);
 }
@@ -77,3 +86,6 @@ function turnsLeft(ring: Ring): boolean {
   }
   return twice > 0;
 }
+
+/** What a resolved zone says of ground that does not slope. */
+export const LEVEL = { slope: null, surfaceFactor: 1, amountFactor: 1 } as const;

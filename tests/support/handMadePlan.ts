@@ -7,6 +7,7 @@ import type { CutLine, Section } from '../../core/sections/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { Applicator, Mark, Outline, OutlineKind, Product, UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedZone } from '../../core/zones/index.ts';
+import { LEVEL, spreadOf } from './builders.ts';
 
 /** A zone cut by straight lines across x; its cut-outs lie wholly inside one section or outside the zone. */
 export interface HandMadeZone {
@@ -70,6 +71,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
     const grossAreaM2 = ringAreaM2(tracedRing(outline.outer));
     const treatedAreaM2 = own.reduce((sum, section) => sum + section.areaM2, 0);
     const leftOutM2 = zone.leftOutM2 ?? 0;
+    const sigmaM2 = zone.sigmaM2 === undefined ? treatedAreaM2 * 0.009 : zone.sigmaM2;
     zones.push({
       zoneId: outline.id,
       name: zone.name,
@@ -78,7 +80,9 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
       ownedByOtherAreaM2: 0,
       turfAreaM2: treatedAreaM2 + leftOutM2,
       treatedAreaM2,
-      sigmaM2: zone.sigmaM2 === undefined ? treatedAreaM2 * 0.009 : zone.sigmaM2,
+      sigmaM2,
+      spread: spreadOf(outline.id, sigmaM2),
+      ...LEVEL,
       turf: own.map((section) => section.region),
       treated: own.map((section) => section.region),
     });
@@ -125,6 +129,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
           paceMPerS: applicator.paceMPerS,
           policy: 'even',
           headingDeg: null,
+          markM: null,
         },
         resolved: { zones, overlaps: [], strips: [], warnings: [] },
         sections,

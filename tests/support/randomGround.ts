@@ -1,7 +1,7 @@
 import { regionsAreaM2, subtractRegions } from '../../core/kernel/index.ts';
 import type { Region } from '../../core/spaces.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
-import { region } from './builders.ts';
+import { region, LEVEL, spreadOf } from './builders.ts';
 import { randomYard, seededRandom } from './randomYards.ts';
 
 /** Treated ground of a seeded random yard: what its beds leave of its zone, in as many pieces as that is. */
@@ -27,6 +27,8 @@ export function resolvedOf(zones: Readonly<Record<string, readonly Region[]>>): 
         turfAreaM2: areaM2,
         treatedAreaM2: areaM2,
         sigmaM2: null,
+        spread: spreadOf(name, null),
+        ...LEVEL,
         turf: treated,
         treated,
       };

@@ -46,14 +46,16 @@ describe('a lawn of 20 m by 10 m with two beds that overlap', () => {
     expect(worked).toEqual({ gross: 200, owned: 10, 'cut out': 28, turf: 162, 'left out': 10, treated: 152 });
   });
 
-  test('the ± follows from its own line', () => {
-    const { cornerSigma, spanSquares, sigma } = working.sigma ?? { cornerSigma: 0, spanSquares: 0, sigma: 0 };
-    expect(cornerSigma).toBe(0.1); // as stated for the yard
-    // Treated: a rectangle 18 × 10 and the two beds' one hole of 8 corners. A rectangle's spans are its diagonals:
-    // 4 (18² + 10²) = 1,696. Hole (4,2)(8,2)(8,4)(10,4)(10,8)(6,8)(6,6)(4,6): 32+20... by hand, corner by corner:
-    // (4,2): 4²+4²; (8,2): 4²+2²; (8,4): 2²+2²; (10,4): 2²+4²; and the same again by symmetry = 2 (32+20+8+20) = 160
-    expectNear(spanSquares, 1856, 1e-6, 'm²');
-    expectNear(sigma, 0.05 * Math.sqrt(1856), 1e-9, 'm²'); // σ/2 × √Σ
+  test('the ± is that of the corners that bound what is treated', () => {
+    const { sigmaM2, parts } = working.sigma;
+    // By hand, each edge's length shared between its two corners by where its middle lies, squares summed:
+    // south and north edge 18 m about the middle of the lawn's 20 m: 4 (9²) = 324
+    // west edge 10 m, all of the first zone's: 2 (5²) = 50; east edge 10 m about the middle of the strip's 12 m: 50
+    // rose: (4,2) 2²+2²; (8,2) 2²+1.5²; (8,6) 0.5²+0.5²; (4,6) 1.5²+2² = 21; fern, by symmetry, 21
+    expectNear(sigmaM2 ?? Number.NaN, 0.1 * Math.sqrt(324 + 50 + 50 + 21 + 21), 1e-5, 'm²'); // σ √Σ
+    expect(parts.map((part) => part.kind === 'points' && part.name)).toEqual([
+      ...['lawn', 'first', 'strip', 'rose', 'fern'], // as they contribute
+    ]);
   });
 
   test('what is no zone has no working', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { areaFigure, type UnitSystem } from '../../../core/units/index.ts';
+import { spreadOf } from '../../support/builders.ts';
 import { areaStepM2, printedSum, printedZones, type ResolvedZone } from '../../../core/zones/index.ts';
 
 const zone = (parts: readonly [number, number, number, number], sigmaM2: number | null): ResolvedZone => {
@@ -15,6 +16,7 @@ const zone = (parts: readonly [number, number, number, number], sigmaM2: number 
     turfAreaM2,
     treatedAreaM2,
     sigmaM2,
+    spread: spreadOf(`z${treatedAreaM2}`, sigmaM2),
     turf: [],
     treated: [],
   };

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { shapeOf } from '../../../core/zones/shape.ts';
 import { coveredWarnings, outsideWarnings, overlapWarnings } from '../../../core/zones/zoneWarnings.ts';
-import { outline, rect, region } from '../../support/builders.ts';
+import { outline, rect, region, LEVEL, spreadOf } from '../../support/builders.ts';
 
 const lawn = shapeOf(outline('zone', 'lawn', rect(0, 0, 10, 10)));
 
@@ -34,6 +34,8 @@ test('a zone with nothing left to treat is named, one with some is not', () => {
     turfAreaM2: 0,
     treatedAreaM2: 0,
     sigmaM2: null,
+    spread: spreadOf('z', null),
+    ...LEVEL,
     turf: [],
     treated: [],
   };

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { SQUARE_FOOT_M2 } from '../../../core/units/index.ts';
 import type { ResolvedZone } from '../../../core/zones/index.ts';
+import { LEVEL, spreadOf } from '../../support/builders.ts';
 import { shownTreatedM2 } from '../../../renderer/shared/shownArea.ts';
 
 const zone = (zoneId: string, treatedFt2: number): ResolvedZone => {
@@ -14,6 +15,8 @@ const zone = (zoneId: string, treatedFt2: number): ResolvedZone => {
     turfAreaM2: areaM2,
     treatedAreaM2: areaM2,
     sigmaM2: null,
+    spread: spreadOf(zoneId, null),
+    ...LEVEL,
     turf: [],
     treated: [],
   };

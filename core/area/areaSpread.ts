@@ -1,0 +1,124 @@
+import type { AreaGradient } from './areaGradient.ts';
+import type { PlacedPoint } from './placedPoints.ts';
+import type { PictureScale, PointBase, Sureness } from './sureness.ts';
+
+/** What can be wrong by itself: a placed point, or the scale of a picture. */
+export type ErrorCause =
+  | { readonly kind: 'point'; readonly key: string; readonly point: PlacedPoint; readonly sigmaM: number }
+  | { readonly kind: 'scale'; readonly key: string; readonly pictureId: string; readonly sigma: number };
+
+/** One independent error and what one standard deviation of it, east and north, does to an area. */
+export interface AreaError {
+  readonly cause: ErrorCause;
+  readonly eastM2: number;
+  /** 0 for a scale, whose one error stands in `eastM2`. */
+  readonly northM2: number;
+}
+
+/** All the errors of an area, each once, independent of one another. */
+export interface AreaSpread {
+  readonly errors: readonly AreaError[];
+  /** Outlines that bound the area and of whose points nothing says how sure they are. */
+  readonly unstated: readonly string[];
+  /** Pictures traced over whose scale has no sigma: what it does is not in the errors. */
+  readonly unstatedScales: readonly string[];
+}
+
+/**
+ * Each placed point's σ, and each picture's scale σ, times what the area gains by it. A wrong scale s moves a point
+ * p of its picture by s (p - c), c the picture's middle, so the area gains s Σ g_p · (p - c): for an area all of whose
+ * points are on the picture that is 2 A s, wherever c is. Points at one place are one, by the surest of their bases.
+ */
+export function areaSpread(gradient: AreaGradient, sureness: Sureness): AreaSpread {
+  const { baseOf, shared } = sureness;
+  const errors: AreaError[] = [];
+  const together = new Map<PlacedPoint, { east: number; north: number }>();
+  const scaleGains = new Map<PictureScale, number>();
+  const unstated = new Set<string>();
+  let lastId: string | null | undefined;
+  let base = baseOf(null);
+  const add = (point: PlacedPoint, east: number, north: number): void => {
+    if (point.outlineId !== lastId) [lastId, base] = [point.outlineId, baseOf(point.outlineId)];
+    const error = pointError(point, east, north, base);
+    if (error === undefined) unstated.add(point.outlineId ?? '');
+    else errors.push(error);
+    const { scale } = base;
+    if (scale === null) return;
+    const gain = east * (point.at.xM - scale.centre.xM) + north * (point.at.yM - scale.centre.yM);
+    scaleGains.set(scale, (scaleGains.get(scale) ?? 0) + gain);
+  };
+  for (const { point, east, north } of gradient.terms) {
+    const one = shared.get(point.key);
+    if (one === undefined) add(point, east, north);
+    else {
+      const sum = together.get(one) ?? { east: 0, north: 0 };
+      together.set(one, { east: sum.east + east, north: sum.north + north });
+    }
+  }
+  for (const [point, { east, north }] of together) add(point, east, north);
+  const scales = [...scaleGains];
+  for (const [{ pictureId, sigma }, gain] of scales) {
+    if (sigma === null) continue;
+    const cause = { kind: 'scale', key: `scale ${pictureId}`, pictureId, sigma } as const;
+    errors.push({ cause, eastM2: sigma * gain, northM2: 0 });
+  }
+  const unstatedScales = scales.filter(([{ sigma }]) => sigma === null).map(([{ pictureId }]) => pictureId);
+  return { errors, unstated: [...unstated], unstatedScales };
+}
+
+function pointError(
+  point: PlacedPoint,
+  east: number,
+  north: number,
+  { sigmaM }: PointBase,
+): AreaError | undefined {
+  if (sigmaM === null) return undefined;
+  const cause = { kind: 'point', key: point.key, point, sigmaM } as const;
+  return { cause, eastM2: sigmaM * east, northM2: sigmaM * north };
+}
+
+/**
+ * One standard deviation of an area, in m²: √Σ of its errors' squares, which are independent.
+ *
+ * @returns null when nothing says how sure some of its points are
+ * Accuracy: first order in the errors. Tried on 32 random yards, 10,000 draws each: tests/oracle/areaSpread.test.ts
+ * Source: propagation of error through the coordinate formula (Chrisman & Yandell 1988, from memory); shared corners
+ * after van Oort et al. 2005, Forest Science 51(4):347-356
+ */
+export function sigmaOf({ errors, unstated }: AreaSpread): number | null {
+  if (unstated.length > 0) return null;
+  return Math.sqrt(errors.reduce((sum, { eastM2, northM2 }) => sum + eastM2 ** 2 + northM2 ** 2, 0));
+}
+
+/** Covariance of two areas in m⁴: what their common errors do to both. Below zero for two lawns along one edge. */
+export function covarianceOf(a: AreaSpread, b: AreaSpread): number {
+  const ofA = new Map(a.errors.map((error) => [error.cause.key, error]));
+  return b.errors.reduce((sum, { cause, eastM2, northM2 }) => {
+    const same = ofA.get(cause.key);
+    return same === undefined ? sum : sum + same.eastM2 * eastM2 + same.northM2 * northM2;
+  }, 0);
+}
+
+/** The spread of the sum of areas: what an edge they share gives to one it takes from the other. */
+export function spreadOfSum(spreads: readonly AreaSpread[]): AreaSpread {
+  const [only, ...others] = spreads;
+  if (only !== undefined && others.length === 0) return only;
+  const sums = new Map<string, { cause: ErrorCause; eastM2: number; northM2: number }>();
+  for (const { errors } of spreads) {
+    for (const { cause, eastM2, northM2 } of errors) {
+      const sum = sums.get(cause.key);
+      if (sum === undefined) sums.set(cause.key, { cause, eastM2, northM2 });
+      else [sum.eastM2, sum.northM2] = [sum.eastM2 + eastM2, sum.northM2 + northM2];
+    }
+  }
+  return {
+    errors: [...sums.values()],
+    unstated: [...new Set(spreads.flatMap(({ unstated }) => unstated))],
+    unstatedScales: [...new Set(spreads.flatMap(({ unstatedScales }) => unstatedScales))],
+  };
+}
+
+/** One standard deviation of the sum of areas, in m²; null as soon as one of theirs is. */
+export function sigmaOfSum(spreads: readonly AreaSpread[]): number | null {
+  return sigmaOf(spreadOfSum(spreads));
+}

@@ -1,0 +1,54 @@
+import { type AreaSpread, type ErrorCause, sigmaOf } from './areaSpread.ts';
+
+/** What one cause has to do with an area's sigma. */
+export interface Contribution {
+  readonly of:
+    | ErrorCause
+    | { readonly kind: 'outline'; readonly outlineId: string | null; readonly points: number };
+  /** Of the area's variance, which is what independent errors add up in: from 0 to 1. */
+  readonly share: number;
+  /** What the area's sigma would be were this exact. */
+  readonly sigmaWithoutM2: number;
+}
+
+/** Each point and each scale by itself, and each outline's points together; the most first. None where σ is not known. */
+export function contributions(spread: AreaSpread): readonly Contribution[] {
+  const sigmaM2 = sigmaOf(spread);
+  if (sigmaM2 === null || sigmaM2 === 0) return [];
+  const outlines = new Map<string | null, { points: number; variance: number }>();
+  const single = spread.errors.map(({ cause, eastM2, northM2 }) => {
+    const variance = eastM2 ** 2 + northM2 ** 2;
+    if (cause.kind === 'point') {
+      const { outlineId } = cause.point;
+      const sum = outlines.get(outlineId) ?? { points: 0, variance: 0 };
+      outlines.set(outlineId, { points: sum.points + 1, variance: sum.variance + variance });
+    }
+    return { of: cause, variance };
+  });
+  const whole = [...outlines].map(([outlineId, { points, variance }]) => ({
+    of: { kind: 'outline', outlineId, points } as const,
+    variance,
+  }));
+  return [...single, ...whole]
+    .map(({ of, variance }) => ({
+      of,
+      share: Math.min(1, variance / sigmaM2 ** 2),
+      sigmaWithoutM2: Math.sqrt(Math.max(0, sigmaM2 ** 2 - variance)),
+    }))
+    .sort((a, b) => b.share - a.share);
+}
+
+/** A point that makes less than this of the variance is not worth going out for by itself. */
+const WORTH_A_WALK = 0.2;
+
+/**
+ * What would tighten an area most, if measured better: the one point or scale that contributes most, or where no point
+ * stands out, the points of an outline together. Undefined where σ is not known.
+ */
+export function tightener(spread: AreaSpread): Contribution | undefined {
+  const rows = contributions(spread);
+  const of = (kind: Contribution['of']['kind']) => rows.find((row) => row.of.kind === kind);
+  const [outline, point, scale] = [of('outline'), of('point'), of('scale')];
+  if (scale !== undefined && scale.share >= (outline?.share ?? 0)) return scale;
+  return (point?.share ?? 0) >= WORTH_A_WALK ? point : outline;
+}

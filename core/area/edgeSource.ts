@@ -1,0 +1,64 @@
+import { tracedRing } from '../curves/index.ts';
+import type { Ring, YardPoint } from '../spaces.ts';
+import type { Outline } from '../yard.ts';
+import { type PlacedPoint, placedPointsOf, placeKey } from './placedPoints.ts';
+
+/** How a corner that is computed with moves as a placed point moves: d(corner)/d(point), x east, y north. */
+export interface Mover {
+  readonly point: PlacedPoint;
+  readonly xx: number;
+  readonly xy: number;
+  readonly yx: number;
+  readonly yy: number;
+}
+
+/** A ring, or the two ends of a cut line, that edges of treated ground lie on, and what moves its corners. */
+export interface SourceRing {
+  readonly ring: Ring;
+  readonly isOpen: boolean;
+  /** For each corner the placed point it is, or the points it follows. */
+  readonly moves: readonly (PlacedPoint | readonly Mover[])[];
+  /** Widths of the strips kept off along it. */
+  readonly stripWidthsM: readonly number[];
+}
+
+/**
+ * What the edges of an outline lie on.
+ *
+ * @param rings the outline's rings as they are overlaid: on the kernel grid, either direction, outer first
+ */
+export function outlineSources(outline: Outline, rings: readonly Ring[]): readonly SourceRing[] {
+  const placed = placedPointsOf(outline);
+  return [outline.outer, ...outline.holes].flatMap((traced, at): readonly SourceRing[] => {
+    const ring = rings[at];
+    if (ring === undefined) return [];
+    const stripWidthsM = [
+      ...(outline.keepOffM === null ? [] : [outline.keepOffM]),
+      ...(traced.kind === 'corners' ? traced.corners.flatMap(({ keepOffM }) => keepOffM ?? []) : []),
+    ].filter((widthM) => widthM > 0);
+    const points = placed[at] ?? [];
+    return [{ ring, isOpen: false, moves: movesOf(ring, tracedRing(traced), points), stripWidthsM }];
+  });
+}
+
+/** What the pieces along a cut line lie on: its two ends are flagged, each with its own error. */
+export function cutLineSource(from: YardPoint, to: YardPoint): SourceRing {
+  const moves = [from, to].map(
+    (at, own): PlacedPoint => ({ key: placeKey(at), at, outlineId: null, ring: 0, own }),
+  );
+  return { ring: [from, to], isOpen: true, moves, stripWidthsM: [] };
+}
+
+/** Corners on the grid found again among those they were made from; turning a ring and snapping it moves their places. */
+function movesOf(
+  ring: Ring,
+  traced: Ring,
+  points: readonly PlacedPoint[],
+): readonly (PlacedPoint | readonly Mover[])[] {
+  const places = new Map<string, PlacedPoint>();
+  traced.forEach((corner, i) => {
+    const key = placeKey(corner);
+    if (!places.has(key)) places.set(key, points[i] as PlacedPoint);
+  });
+  return ring.map((corner) => places.get(placeKey(corner)) ?? []);
+}

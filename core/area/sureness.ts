@@ -1,0 +1,120 @@
+import { pictureScaleSigma, pixelSizeM } from '../frame/index.ts';
+import type { YardPoint } from '../spaces.ts';
+import type { Outline, Picture, Yard, YardDetails } from '../yard.ts';
+import { type PlacedPoint, placedPointsOf } from './placedPoints.ts';
+
+/** The part of a yard that says how sure its points are. */
+export interface SurenessGround extends Pick<Yard, 'outlines' | 'pictures'> {
+  readonly details: Pick<YardDetails, 'cornerSigmaM'>;
+}
+
+/** What says how sure a point is: its outline, the picture it was traced over or one pixel of it, the yard. */
+export type StatedBy = 'outline' | 'picture' | 'pixel' | 'yard';
+
+/** How sure the points of one outline are. */
+export interface PointBase {
+  readonly by: StatedBy;
+  /** One standard deviation of a point, east and north alike; null = not stated by anything. */
+  readonly sigmaM: number | null;
+  /** The picture whose scale they share. */
+  readonly scale: PictureScale | null;
+}
+
+export interface PictureScale {
+  readonly pictureId: string;
+  /** Relative standard deviation; null = not stated. */
+  readonly sigma: number | null;
+  /** What a wrong scale leaves in place: the middle of the picture. */
+  readonly centre: YardPoint;
+}
+
+/** How sure every point of a yard is. */
+export interface Sureness {
+  readonly baseOf: (outlineId: string | null) => PointBase;
+  /** At places where several outlines have a point, the surest of those: they are one point. */
+  readonly shared: ReadonlyMap<string, PlacedPoint>;
+}
+
+/**
+ * How sure a yard's points are. A sigma of nought is never true and counts as not stated.
+ *
+ * @param cutLineSigmaM of the ends of cut lines, flagged by tape; null = as the yard says
+ */
+export function surenessOf(ground: SurenessGround, cutLineSigmaM: number | null = null): Sureness {
+  const { outlines, details } = ground;
+  const scales = new Map(ground.pictures.map((picture) => [picture.id, scaleOf(picture)]));
+  const pictures = new Map(ground.pictures.map((picture) => [picture.id, picture]));
+  const bases = new Map(
+    outlines.map(({ id, placing }) => {
+      const picture = placing.by === 'picture' ? pictures.get(placing.pictureId ?? '') : undefined;
+      const scale = picture === undefined ? null : (scales.get(picture.id) ?? null);
+      const { by, sigmaM } = sigmaBase(placing.sigmaM, picture, details.cornerSigmaM);
+      return [id, { by, sigmaM, scale }] as const;
+    }),
+  );
+  const cutLine = sigmaBase(null, undefined, details.cornerSigmaM ?? cutLineSigmaM);
+  const baseOf = (outlineId: string | null): PointBase =>
+    bases.get(outlineId ?? '') ?? { ...cutLine, scale: null };
+  return { baseOf, shared: sharedPoints(outlines, baseOf) };
+}
+
+/** The base of one outline's points alone. */
+export function pointBaseOf(
+  outline: Pick<Outline, 'placing'>,
+  ground: Omit<SurenessGround, 'outlines'>,
+): PointBase {
+  const { placing } = outline;
+  const picture =
+    placing.by === 'picture' ? ground.pictures.find(({ id }) => id === placing.pictureId) : undefined;
+  const base = sigmaBase(placing.sigmaM, picture, ground.details.cornerSigmaM);
+  return { ...base, scale: picture === undefined ? null : scaleOf(picture) };
+}
+
+function sigmaBase(
+  ofOutlineM: number | null,
+  picture: Picture | undefined,
+  ofYardM: number | null,
+): Pick<PointBase, 'by' | 'sigmaM'> {
+  const own = stated(ofOutlineM);
+  if (own !== null) return { by: 'outline', sigmaM: own };
+  const ofPicture = stated(picture?.cornerSigmaM ?? null);
+  if (ofPicture !== null) return { by: 'picture', sigmaM: ofPicture };
+  const pixel = picture === undefined ? null : stated(pixelSizeM(picture));
+  if (pixel !== null) return { by: 'pixel', sigmaM: pixel };
+  return { by: 'yard', sigmaM: stated(ofYardM) };
+}
+
+/** Written so that NaN is not stated either. */
+function stated(sigma: number | null): number | null {
+  return sigma !== null && sigma > 0 && sigma < Infinity ? sigma : null;
+}
+
+function scaleOf(picture: Picture): PictureScale {
+  const scaleSigma = stated(picture.scaleSigma);
+  const { placement } = picture;
+  const corners = placement.kind === 'unscaled' ? [] : placement.corners;
+  const mean = (of: (corner: YardPoint) => number): number =>
+    corners.reduce((sum, corner) => sum + of(corner), 0) / Math.max(1, corners.length);
+  return {
+    pictureId: picture.id,
+    sigma: stated(pictureScaleSigma({ ...picture, scaleSigma })),
+    centre: { xM: mean(({ xM }) => xM), yM: mean(({ yM }) => yM) },
+  };
+}
+
+function sharedPoints(
+  outlines: readonly Outline[],
+  baseOf: (outlineId: string | null) => PointBase,
+): ReadonlyMap<string, PlacedPoint> {
+  const first = new Map<string, PlacedPoint>();
+  const shared = new Map<string, PlacedPoint>();
+  for (const point of outlines.flatMap((outline) => placedPointsOf(outline).flat())) {
+    const other = shared.get(point.key) ?? first.get(point.key);
+    if (other === undefined) first.set(point.key, point);
+    else {
+      const [sigmaM, otherM] = [point, other].map((each) => baseOf(each.outlineId).sigmaM ?? Infinity);
+      shared.set(point.key, (sigmaM as number) < (otherM as number) ? point : other);
+    }
+  }
+  return shared;
+}

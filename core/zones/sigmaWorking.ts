@@ -1,0 +1,119 @@
+import {
+  type AreaSpread,
+  type Contribution,
+  contributions,
+  pointBaseOf,
+  type StatedBy,
+  surenessOf,
+  tightener,
+} from '../area/index.ts';
+import type { Yard } from '../yard.ts';
+import type { ResolvedZone } from './resolved.ts';
+
+/** How one zone's ± comes about. In metres and square metres. */
+export interface SigmaWorking {
+  /** What makes it up, the most first: their squares add up to its square. */
+  readonly parts: readonly SigmaPart[];
+  /** Points that stand on several outlines and count once. */
+  readonly sharedPoints: number;
+  /** null where something is not stated. */
+  readonly sigmaM2: number | null;
+  /** Names of outlines of whose points nothing says how sure they are. */
+  readonly unstated: readonly string[];
+  /** Names of pictures traced over whose scale nothing is stated of: that is not in the ±. */
+  readonly unstatedScales: readonly string[];
+  /** What would tighten it most; null where it is not known. */
+  readonly tightener: Tightener | null;
+}
+
+export type SigmaPart =
+  | {
+      readonly kind: 'points';
+      readonly name: string;
+      readonly points: number;
+      readonly sigmaM: number;
+      readonly by: StatedBy;
+      /** Of the picture that says so. */
+      readonly pictureName: string | null;
+      readonly makesM2: number;
+      readonly share: number;
+    }
+  | {
+      readonly kind: 'scale';
+      readonly pictureName: string;
+      readonly sigma: number;
+      readonly makesM2: number;
+      readonly share: number;
+    };
+
+export interface Tightener {
+  readonly kind: 'point' | 'outline' | 'scale';
+  /** The outline's or the picture's. */
+  readonly id: string;
+  readonly name: string;
+  /** Of a point: its place among the own points of the outline, from 0. Of an outline: how many points it has here. */
+  readonly points: number;
+  /** Of the square of the ±. */
+  readonly share: number;
+  /** What the ± would be were it exact. */
+  readonly sigmaWithoutM2: number;
+}
+
+/**
+ * The working of a zone's ±, by outline and picture.
+ *
+ * Source: `areaSpread`, the errors of the resolved zone themselves
+ */
+export function sigmaWorking({ spread, sigmaM2 }: ResolvedZone, yard: Yard): SigmaWorking {
+  const outlineName = nameIn(yard.outlines);
+  const pictureName = nameIn(yard.pictures);
+  const rows = contributions(spread);
+  const most = tightener(spread);
+  return {
+    parts: rows.flatMap((row) => partOf(row, sigmaM2 ?? 0, yard)),
+    sharedPoints: sharedPoints(spread, yard),
+    sigmaM2,
+    unstated: spread.unstated.map(outlineName),
+    unstatedScales: spread.unstatedScales.map(pictureName),
+    tightener: most === undefined ? null : tightenerOf(most, outlineName, pictureName),
+  };
+}
+
+function partOf({ of, share }: Contribution, sigmaM2: number, yard: Yard): readonly SigmaPart[] {
+  const makesM2 = sigmaM2 * Math.sqrt(share);
+  if (of.kind === 'point') return [];
+  if (of.kind === 'scale') {
+    const pictureName = nameIn(yard.pictures)(of.pictureId);
+    return [{ kind: 'scale', pictureName, sigma: of.sigma, makesM2, share }];
+  }
+  const outline = yard.outlines.find(({ id }) => id === of.outlineId);
+  if (outline === undefined) return [];
+  const { by, sigmaM, scale } = pointBaseOf(outline, yard);
+  if (sigmaM === null) return [];
+  const pictureName =
+    by === 'picture' || by === 'pixel' ? nameIn(yard.pictures)(scale?.pictureId ?? '') : null;
+  return [{ kind: 'points', name: outline.name, points: of.points, sigmaM, by, pictureName, makesM2, share }];
+}
+
+function tightenerOf(
+  { of, share, sigmaWithoutM2 }: Contribution,
+  outlineName: (id: string) => string,
+  pictureName: (id: string) => string,
+): Tightener {
+  const rest = { share, sigmaWithoutM2 };
+  if (of.kind === 'scale') {
+    return { kind: 'scale', id: of.pictureId, name: pictureName(of.pictureId), points: 0, ...rest };
+  }
+  const id = (of.kind === 'point' ? of.point.outlineId : of.outlineId) ?? '';
+  const points = of.kind === 'point' ? of.point.own : of.points;
+  return { kind: of.kind, id, name: outlineName(id), points, ...rest };
+}
+
+function sharedPoints({ errors }: AreaSpread, yard: Yard): number {
+  const shared = surenessOf(yard).shared;
+  return errors.filter(({ cause }) => shared.has(cause.key)).length;
+}
+
+function nameIn(rows: readonly { readonly id: string; readonly name: string }[]): (id: string) => string {
+  return (id) => rows.find((row) => row.id === id)?.name ?? '';
+}
