@@ -15,4 +15,4 @@ export type {
   ZoneMeasure,
 } from './comparison.ts';
 export { ZONE_MEASURES } from './comparison.ts';
-export { type PrintedChange, printedChanges, printedChangeSum } from './printedChanges.ts';
+export { type PrintedChange, printedChanges, printedChangeSum, shownAloneM2 } from './printedChanges.ts';

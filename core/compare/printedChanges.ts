@@ -9,33 +9,43 @@ export type PrintedChange = Omit<AreaChange, 'unchangedM2'>;
 const NOTHING = 1e-3;
 
 /**
- * Changes rounded once, so that rows and columns both add up to the last digit shown. The sums of before and of after are
- * the nearest rounding of their true values; every other figure is within two steps of its own; none stays none.
+ * Changes rounded once, so that rows and columns both add up to the last digit shown. What is there now is shown as it
+ * is everywhere else; lost and gained are within one step of their own values and the nearest in sum; none stays
+ * none. What was there before is what these leave it to be, and may be a step or two off what its own file shows:
+ * something has to give, and it is the figure that stands nowhere else on the screen.
  *
- * @param changes of ground that does not overlap, whose sum may be shown under them
- * Source: largest remainder (`apportionForDisplay`) within the columns unchanged, lost and gained, as `printedZones`
- * has it. With B, A and U the rounded sums of before, after and unchanged, B - U is the sum of lost rounded up or
- * down, since |(B - U) - (b - u)| < 1 step; so is A - U that of gained.
+ * @param shownAfterM2 of each change the later area as it is shown elsewhere, whole steps
+ * Source: largest remainder (`apportionForDisplay`) within the columns lost and gained
  */
-export function printedChanges(changes: readonly AreaChange[], units: UnitSystem): readonly PrintedChange[] {
+export function printedChanges(
+  changes: readonly AreaChange[],
+  shownAfterM2: readonly number[],
+  units: UnitSystem,
+): readonly PrintedChange[] {
   const step = areaStepM2(units);
-  const column = (areaOf: (change: AreaChange) => number): readonly number[] =>
-    changes.map(areaOf).map((areaM2) => (areaM2 < NOTHING * step ? 0 : areaM2));
-  const unchanged = column((change) => change.unchangedM2);
+  const isNothing = (areaM2: number): boolean => areaM2 < NOTHING * step;
+  const column = (areaOf: (change: AreaChange) => number): readonly number[] => {
+    const areas = changes.map(areaOf).map((areaM2) => (isNothing(areaM2) ? 0 : areaM2));
+    return apportionForDisplay(
+      areas,
+      step,
+      areas.reduce((sumM2, areaM2) => sumM2 + areaM2, 0),
+    );
+  };
   const lost = column((change) => change.lostM2);
   const gained = column((change) => change.gainedM2);
-  const nearest = (...columns: (readonly number[])[]): number =>
-    Math.round(columns.flat().reduce((sumM2, areaM2) => sumM2 + areaM2, 0) / step) * step;
-  const unchangedSum = nearest(unchanged);
-  const shown = {
-    unchanged: apportionForDisplay(unchanged, step, unchangedSum),
-    lost: apportionForDisplay(lost, step, nearest(unchanged, lost) - unchangedSum),
-    gained: apportionForDisplay(gained, step, nearest(unchanged, gained) - unchangedSum),
-  };
-  return changes.map((_, i) => {
-    const [keptM2, lostM2, gainedM2] = [shown.unchanged[i] ?? 0, shown.lost[i] ?? 0, shown.gained[i] ?? 0];
-    return { beforeM2: keptM2 + lostM2, lostM2, gainedM2, afterM2: keptM2 + gainedM2 };
+  return changes.map(({ unchangedM2 }, i) => {
+    const [lostM2 = 0, afterM2 = 0] = [lost[i], shownAfterM2[i]];
+    // All of it is new, or as good as all: no more can be new than there is, nor can there be ground before.
+    const gainedM2 = isNothing(unchangedM2) ? afterM2 : Math.min(gained[i] ?? 0, afterM2);
+    return { beforeM2: afterM2 - gainedM2 + lostM2, lostM2, gainedM2, afterM2 };
   });
+}
+
+/** An area by itself as it is shown: the nearest whole step. */
+export function shownAloneM2(areaM2: number, units: UnitSystem): number {
+  const step = areaStepM2(units);
+  return Math.round(areaM2 / step) * step;
 }
 
 /** The sums of shown changes. */

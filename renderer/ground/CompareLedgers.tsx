@@ -1,12 +1,16 @@
 import {
+  type AreaChange,
   type PrintedChange,
   printedChangeSum,
   printedChanges,
+  shownAloneM2,
   type YardComparison,
   type ZoneChange,
+  type ZoneMeasure,
 } from '../../core/compare/index.ts';
 import { areaFigure, formatLength } from '../../core/units/index.ts';
 import type { OutlineKind, UnitSystem } from '../../core/yard.ts';
+import { printedZones, type ResolvedYard } from '../../core/zones/index.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import type { Compared } from '../app/view.ts';
 import { OUTLINE_WORDS } from '../drawing/index.ts';
@@ -50,7 +54,7 @@ export function CompareLedgers({ compared }: LedgersProps) {
         onChoose={show}
       />
       <p className="said change-legend">
-        <ChangeSwatch of="lost" /> lost since then, <ChangeSwatch of="gained" /> gained since then
+        <ChangeSwatch of="lost" /> lost since, <ChangeSwatch of="gained" /> gained since
       </p>
       <ZoneChanges comparison={comparison.value} of={chosen} units={units} />
       <KindChanges comparison={comparison.value} of={chosen} units={units} onShow={show} />
@@ -80,10 +84,12 @@ interface ChangesProps {
 function ZoneChanges({ comparison, of, units }: ChangesProps) {
   const { view } = useBook();
   const { selection } = useViewState();
+  const { resolved } = useOpenYard();
   const measure = isMeasure(of) ? of : 'treated';
   const { zones } = comparison;
   const shown = printedChanges(
     zones.map((zone) => zone[measure]),
+    zones.map((zone) => (zone.state === 'gone' ? 0 : shownNowM2(resolved, units, zone.zoneId, measure))),
     units,
   );
   return (
@@ -115,10 +121,27 @@ function KindChanges({ comparison, of, units, onShow }: KindsProps) {
         key: kind,
         selected: of === kind,
         onSelect: () => onShow(kind),
-        cells: [kindWords(kind), ...figuresOf(printedChanges([ground], units)[0], units)],
+        cells: [kindWords(kind), ...figuresOf(printedAlone(ground, units), units)],
       }))}
     />
   );
+}
+
+/** A zone's area as every other part of the screen shows it. */
+function shownNowM2(
+  resolved: ResolvedYard | null,
+  units: UnitSystem,
+  zoneId: string,
+  measure: ZoneMeasure,
+): number {
+  const printed = resolved === null ? [] : printedZones(resolved, units);
+  const zone = printed.find((row) => row.zoneId === zoneId);
+  if (zone === undefined) return 0;
+  return { treated: zone.treatedM2, turf: zone.turfM2, gross: zone.grossM2 }[measure];
+}
+
+function printedAlone(ground: AreaChange, units: UnitSystem): PrintedChange | undefined {
+  return printedChanges([ground], [shownAloneM2(ground.afterM2, units)], units)[0];
 }
 
 function columnsOf(first: string, units: UnitSystem) {

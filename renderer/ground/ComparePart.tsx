@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
+import { formatDay } from '../../core/units/index.ts';
 import type { FolderEntry } from '../../electron/contract/HostApi.ts';
-import { useBook, useOpenYard, useSessionState, useViewState } from '../app/context.ts';
+import { useBook, useSessionState, useViewState } from '../app/context.ts';
 import type { Compared } from '../app/view.ts';
 import { isoDate } from '../shared/isoDate.ts';
 import { PagePart } from '../shared/PageHead.tsx';
@@ -10,12 +11,13 @@ import { folderOf } from './folderOf.ts';
 /** The yard beside an earlier state of it: what ground was gained and lost since. */
 export function ComparePart() {
   const { compared } = useViewState();
-  const { yard } = useOpenYard();
   if (compared === null) return <ChooseEarlier />;
   const { fileName, earlier } = compared;
-  const days = `the ground of ${earlier.details.groundDate} and of ${yard.details.groundDate}`;
   return (
-    <PagePart title={`Compared with ${fileName.replace(/\.gpkg$/i, '')}`} aside={days}>
+    <PagePart
+      title={`Compared with ${fileName.replace(/\.gpkg$/i, '')}`}
+      aside={`ground of ${formatDay(earlier.details.groundDate)}`}
+    >
       <PutAway />
       <CompareLedgers compared={compared} />
     </PagePart>
