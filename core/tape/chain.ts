@@ -69,7 +69,7 @@ export function walkedChain(legs: readonly Leg[], start: YardPoint): Result<Walk
   const ring = groundRing('The walked chain', [start, ...corners.slice(0, -1)]);
   if (!ring.ok) return ring;
   const oneIn = misclosure.lengthM <= CLOSED_SHARE * lengthM ? null : lengthM / misclosure.lengthM;
-  const cornerSigmaM = misclosure.lengthM * Math.sqrt((1 - 1 / legs.length ** 2) / 12);
+  const cornerSigmaM = oneIn === null ? 0 : misclosure.lengthM * Math.sqrt((1 - 1 / legs.length ** 2) / 12);
   const cautions: readonly Problem[] =
     oneIn !== null && oneIn < LEAST_ONE_IN
       ? [

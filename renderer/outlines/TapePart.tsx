@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { straight } from '../../core/curves/index.ts';
 import { makeEdit, newOutline, putRow } from '../../core/edits/index.ts';
 import { ok, type Result } from '../../core/result.ts';
 import { parseAngle, parseLength, parseOffset, USUAL_UNITS } from '../../core/units/index.ts';
@@ -9,7 +8,7 @@ import { nextName, OUTLINE_WORDS } from '../drawing/index.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { FigureField } from '../shared/FigureField.tsx';
 import { LinesField } from '../shared/LinesField.tsx';
-import { PagePart } from '../shared/PageHead.tsx';
+import { Folded } from '../shared/Folded.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import {
   TAPE_FIGURES,
@@ -31,12 +30,15 @@ const CHOICES: readonly (readonly [Figure, string])[] = [
 export function TapePart() {
   const [figure, setFigure] = useState<Figure>('rectangle');
   return (
-    <PagePart title="By tape" aside="drawn to scale, not worked out beside it">
+    <Folded title="Draw by tape" aside="drawn to scale, not worked out beside it">
       <ChoiceField<Figure> label="figure" value={figure} choices={CHOICES} onChoose={setFigure} />
       {figure === 'tie' ? <TapeTie /> : <FigureForm key={figure} name={figure} />}
-    </PagePart>
+    </Folded>
   );
 }
+
+/** How well a corner is set out by tape where nobody says better. Common practice, no source: 5 cm, 0.15 ft. */
+const USUAL_SIGMA: Readonly<Record<UnitSystem, string>> = { us: '0.15', metric: '0.05' };
 
 /** What may be typed and where the figure stands, with what it comes to under it. */
 function FigureForm({ name }: { readonly name: TapeFigureName }) {
@@ -46,6 +48,7 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
   const figure = TAPE_FIGURES[name];
   const [kind, setKind] = useState<OutlineKind>('zone');
   const [typed, setTyped] = useState<Typed>({ east: '0', north: '0', bearing: '90' });
+  const [within, setWithin] = useState(USUAL_SIGMA[units]);
   const [asked, setAsked] = useState(false);
   const put = (label: string) => (text: string) => setTyped((before) => ({ ...before, [label]: text }));
   const taped = tape(name, typed, units);
@@ -57,14 +60,11 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
     setAsked(true);
     if (!taped.ok) return;
     const id = crypto.randomUUID();
-    const placing = { by: 'tape', pictureId: null, sigmaM: null } as const;
-    const row = newOutline({
-      id,
-      kind,
-      name: nextName(yard, kind),
-      outer: straight(taped.value.ring),
-      placing,
-    });
+    const { outer, cornerSigmaM } = taped.value;
+    const statedM = within === '' ? null : readWithin(within, units);
+    const sigmaM = statedM === null && cornerSigmaM === 0 ? null : Math.max(statedM ?? 0, cornerSigmaM);
+    const placing = { by: 'tape', pictureId: null, sigmaM } as const;
+    const row = newOutline({ id, kind, name: nextName(yard, kind), outer, placing });
     session.edit(makeEdit(`draw ${row.name} by tape`, putRow(yard, 'outlines', row)));
     view.select({ kind: 'outline', id });
   }
@@ -108,6 +108,15 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
           onCommit={put('bearing')}
         />
       )}
+      <FigureField
+        label="corners taped to within ±"
+        shown={within}
+        unit={USUAL_UNITS[units].length}
+        note={withinNote(within, units)}
+        units={units}
+        parse={asTyped((text) => (text.trim() === '' ? ok(null) : parseWithin(text, units)))}
+        onCommit={setWithin}
+      />
       {/* Above what it comes to: lines that appear as a field is left would move it from under the pointer. */}
       <div className="do-row">
         <button type="button" className="do do-main" onClick={draw}>
@@ -121,11 +130,27 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
             <span>{text}</span>
           </div>
         ))}
+      {taped.ok && taped.value.said !== '' && <p className="said">{taped.value.said}</p>}
       {(complete || asked) && (
         <ProblemLines problems={taped.ok ? taped.value.cautions : taped.problems} units={units} />
       )}
     </>
   );
+}
+
+function parseWithin(typed: string, units: UnitSystem): Result<number> {
+  return parseLength(typed, 'taped to within', USUAL_UNITS[units].length);
+}
+
+/** What stands in the field could be read when it was typed. */
+function readWithin(typed: string, units: UnitSystem): number | null {
+  const read = parseWithin(typed, units);
+  return read.ok ? read.value : null;
+}
+
+function withinNote(typed: string, units: UnitSystem): string {
+  if (typed === '') return 'as the yard says';
+  return typed === USUAL_SIGMA[units] ? 'common practice, no source' : 'one standard deviation';
 }
 
 interface TypedFieldProps {

@@ -1,3 +1,4 @@
+import { straight } from '../../core/curves/index.ts';
 import { regionAreaM2 } from '../../core/kernel/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import { ok, type Result, trouble } from '../../core/result.ts';
@@ -5,6 +6,7 @@ import type { Ring } from '../../core/spaces.ts';
 import {
   circle,
   ellipse,
+  offsetAreas,
   offsetsFromBaseline,
   type Place,
   raysFromStake,
@@ -15,6 +17,7 @@ import {
   walkedChain,
 } from '../../core/tape/index.ts';
 import {
+  fineLengthFigure,
   formatAreaBoth,
   formatLength,
   formatNumber,
@@ -22,7 +25,7 @@ import {
   parseOffset,
   USUAL_UNITS,
 } from '../../core/units/index.ts';
-import type { UnitSystem } from '../../core/yard.ts';
+import type { Traced, UnitSystem } from '../../core/yard.ts';
 import { readLegs, readLengths } from './readTape.ts';
 
 /** What was typed for one figure, by the field's label. */
@@ -36,8 +39,12 @@ export interface TapeField {
 
 /** A figure to scale, and what is said of it before it is drawn. */
 export interface TapedFigure {
-  readonly ring: Ring;
+  readonly outer: Traced;
+  /** What the measuring itself says of its corners: one standard deviation, 0 where it says nothing. */
+  readonly cornerSigmaM: number;
   readonly lines: readonly (readonly [string, string])[];
+  /** Why the figures of the lines differ, in a sentence or two; '' when one stands alone. */
+  readonly said: string;
   readonly cautions: readonly Problem[];
 }
 
@@ -114,7 +121,9 @@ export const TAPE_FIGURES = {
     bearingOf: null,
     fields: [size('radius')],
     draw: (typed, place, units) =>
-      withSizes(typed, ['radius'], units, ([radius = 0]) => shown(circle(radius, place), units)),
+      withSizes(typed, ['radius'], units, ([radiusM = 0]) =>
+        asCurve(circle(radiusM, place), { kind: 'circle', centre: place.at, radiusM }, units),
+      ),
   },
   ellipse: {
     words: 'ellipse',
@@ -122,9 +131,10 @@ export const TAPE_FIGURES = {
     bearingOf: 'bearing of its length',
     fields: [size('length'), size('width')],
     draw: (typed, place, units) =>
-      withSizes(typed, ['length', 'width'], units, ([length = 0, width = 0]) =>
-        shown(ellipse(length, width, place), units),
-      ),
+      withSizes(typed, ['length', 'width'], units, ([length = 0, width = 0]) => {
+        const half = { halfLengthM: length / 2, halfWidthM: width / 2, bearingDeg: place.bearingDeg };
+        return asCurve(ellipse(length, width, place), { kind: 'ellipse', centre: place.at, ...half }, units);
+      }),
   },
   offsets: {
     words: 'baseline and offsets',
@@ -139,7 +149,15 @@ export const TAPE_FIGURES = {
       if (!offsets.ok) return offsets;
       const spacing = readLengths(typed.spacing ?? '', 'spacing', units);
       if (!spacing.ok) return spacing;
-      return shown(offsetsFromBaseline(offsets.value, spacing.value, place), units);
+      const ring = offsetsFromBaseline(offsets.value, spacing.value, place);
+      if (!ring.ok) return ring;
+      const { trapezoidAreaM2, simpsonAreaM2 } = offsetAreas(offsets.value, spacing.value);
+      const drawn = areaLine('area as drawn, the trapezoidal rule’s', trapezoidAreaM2, units);
+      if (simpsonAreaM2 === null) return figureOf(ring.value, { lines: [drawn] });
+      return figureOf(ring.value, {
+        lines: [drawn, areaLine('by Simpson’s rule', simpsonAreaM2, units)],
+        said: 'Simpson’s rule bends the edge through every three offsets. Where the two differ much, take offsets closer together.',
+      });
     },
   },
   chain: {
@@ -152,20 +170,18 @@ export const TAPE_FIGURES = {
       if (!legs.ok) return legs;
       const chain = walkedChain(legs.value, place.at);
       if (!chain.ok) return chain;
-      const { ring, misclosure, oneIn, lengthM, cautions } = chain.value;
-      return ok({
-        ring,
+      const { ring, misclosure, oneIn, cornerSigmaM, lengthM, cautions } = chain.value;
+      const precision = oneIn === null ? '' : `, 1 in ${formatNumber(oneIn, 0)}`;
+      return figureOf(ring, {
         cautions,
+        cornerSigmaM,
         lines: [
           areaLine('area', areaOf(ring), units),
           ['walked', formatLength(lengthM, units)],
-          [
-            'misclosure, shared out by length',
-            oneIn === null
-              ? 'none'
-              : `${formatLength(misclosure.lengthM, units)}, a precision of 1:${formatNumber(oneIn, 0)}`,
-          ],
+          ['misclosure', oneIn === null ? 'none' : `${formatLength(misclosure.lengthM, units)}${precision}`],
+          ...(oneIn === null ? [] : [cornersLine(cornerSigmaM, units)]),
         ],
+        said: 'The misclosure is shared out by the compass rule: each leg takes as much of it as its length is of the whole way.',
       });
     },
   },
@@ -180,14 +196,13 @@ export const TAPE_FIGURES = {
       const ground = raysFromStake(rays.value, place);
       if (!ground.ok) return ground;
       const { ring, chordAreaM2, sectorAreaM2, meanRadiusAreaM2 } = ground.value;
-      return ok({
-        ring,
-        cautions: [],
+      return figureOf(ring, {
         lines: [
           areaLine('area as drawn, straight from ray to ray', chordAreaM2, units),
           areaLine('as sectors of circles', sectorAreaM2, units),
           areaLine('as one circle of the mean ray', meanRadiusAreaM2, units),
         ],
+        said: 'Straight lines cut off what bulges between two rays. The mean ray always gives less than the sectors, by π times the variance of the rays. More rays bring the first two together.',
       });
     },
   },
@@ -213,9 +228,18 @@ function maybe(typed: Typed, label: string, units: UnitSystem): Result<number | 
 }
 
 function shown(ring: Result<Ring>, units: UnitSystem): Result<TapedFigure> {
-  return ring.ok
-    ? ok({ ring: ring.value, lines: [areaLine('area', areaOf(ring.value), units)], cautions: [] })
-    : ring;
+  if (!ring.ok) return ring;
+  return figureOf(ring.value, { lines: [areaLine('area', areaOf(ring.value), units)] });
+}
+
+/** A curve is kept as itself; the ring it was checked as has its area. */
+function asCurve(ring: Result<Ring>, outer: Traced, units: UnitSystem): Result<TapedFigure> {
+  const figure = shown(ring, units);
+  return figure.ok ? ok({ ...figure.value, outer }) : figure;
+}
+
+function figureOf(ring: Ring, said: Pick<TapedFigure, 'lines'> & Partial<TapedFigure>): Result<TapedFigure> {
+  return ok({ outer: straight(ring), cornerSigmaM: 0, cautions: [], said: '', ...said });
 }
 
 function areaOf(ring: Ring): number {
@@ -224,4 +248,9 @@ function areaOf(ring: Ring): number {
 
 function areaLine(label: string, areaM2: number, units: UnitSystem): readonly [string, string] {
   return [label, formatAreaBoth(areaM2, units)];
+}
+
+function cornersLine(sigmaM: number, units: UnitSystem): readonly [string, string] {
+  const { text, unit } = fineLengthFigure(sigmaM, units);
+  return ['that leaves its corners within', `± ${text} ${unit}`];
 }

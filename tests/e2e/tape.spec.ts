@@ -6,7 +6,8 @@ test('a rectangle of 50 ft by 25 ft is drawn from its tape lengths and holds 1,2
   const app = await startApp();
   const { page } = app;
   await beginOnGrid(page, 'Taped yard');
-  const part = page.locator('section.part').filter({ hasText: 'By tape' });
+  const part = page.locator('details').filter({ hasText: 'Draw by tape' });
+  await part.getByText('Draw by tape').click();
   await part.getByLabel('length').fill('50');
   await part.getByLabel('width').fill('25 ft');
   await part.getByLabel('width').press('Enter');
@@ -19,7 +20,7 @@ test('a rectangle of 50 ft by 25 ft is drawn from its tape lengths and holds 1,2
     '1,250', // the same source
     '0',
     '1,250',
-    '1,250',
+    '1,250 ± 8', // the usual 0.15 ft a corner: 0.15 × √(50² + 25²) = 8.4
   ]);
   await expect(page.locator('section.part').filter({ hasText: 'In hand' })).toContainText('4 corners');
 
