@@ -2,7 +2,7 @@ import type { ElevationGrid } from './elevationGrid.ts';
 import { cellFacets } from './facets.ts';
 import { STEEP_GRADE, surfaceFactor } from './grade.ts';
 
-/** What each whole cell of a grid adds up to, by the number of its north-west node; see `FacetGround`. */
+/** What each whole cell of a grid adds up to, by the number of its north-west node; see `SlopedGround`. */
 export interface CellSums {
   readonly coveredM2: Float64Array;
   readonly surfaceM2: Float64Array;

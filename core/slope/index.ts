@@ -13,4 +13,4 @@ export {
   surfaceFactor,
 } from './grade.ts';
 export { parseGrade } from './parseGrade.ts';
-export { type FacetGround, surfaceByFacets } from './surfaceByFacets.ts';
+export { type SlopedGround, surfaceByFacets } from './surfaceByFacets.ts';

@@ -8,7 +8,7 @@ import { STEEP_GRADE, surfaceFactor } from './grade.ts';
 import { clipRings, type FlatRing, flatAreaM2, type Line } from './ringClip.ts';
 
 /** Regions laid over an elevation grid. Areas other than `surfaceM2` are the map's. */
-export interface FacetGround {
+export interface SlopedGround {
   readonly planM2: number;
   /** Ground with no height counts as level. */
   readonly surfaceM2: number;
@@ -38,7 +38,7 @@ const SPECK_M2 = 1e-4;
  * Cost: (corners + cells on an edge) × log(cells), and a few operations for each cell that lies whole inside
  * Source: the grid is halved until a part is full, empty or one cell, and rings are clipped at each halving; ours
  */
-export function surfaceByFacets(regions: readonly Region[], elevation: Elevation): FacetGround {
+export function surfaceByFacets(regions: readonly Region[], elevation: Elevation): SlopedGround {
   const grid = elevationGrid(elevation);
   const tally = new Tally();
   const whole: Part = { west: 0, east: grid.columns - 1, north: 0, south: grid.rows - 1 };
@@ -92,7 +92,7 @@ class Tally {
     }
   }
 
-  over(planM2: number): FacetGround {
+  over(planM2: number): SlopedGround {
     const coveredM2 = this.#coveredM2;
     return {
       planM2,
