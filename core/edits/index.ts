@@ -7,6 +7,7 @@ export { applyEdit, inverseOf } from './applyEdit.ts';
 export { type Change, type Edit, rowsOf, YARD_PARTS, type YardPart, type YardRows } from './edit.ts';
 export { emptyYard } from './emptyYard.ts';
 export { editFits } from './editFits.ts';
+export { type PlacedByPoints, placeByPointsEdit } from './placeByPointsEdit.ts';
 export { makeEdit, putRow, removeRow } from './makeEdit.ts';
 export {
   hasFixedGround,

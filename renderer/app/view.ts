@@ -24,6 +24,9 @@ export const PAGES = [
 
 export type PageName = (typeof PAGES)[number]['page'];
 
+/** Tools that belong to the Ground page; drawing itself is done on Outlines. */
+const FROM_GROUND: ReadonlySet<Tool['kind']> = new Set(['scale-picture', 'place-yard', 'move-yard']);
+
 export interface ViewState {
   readonly page: PageName;
   readonly selection: Selection;
@@ -80,9 +83,9 @@ export class View {
     this.input({ kind: 'choose', selection });
   };
 
-  /** Takes a tool in hand; drawing is done on the Outlines page, so that is where it leads. */
+  /** Takes a tool in hand, on the page it belongs to. */
   readonly take = (tool: Tool): void => {
-    if (tool.kind !== 'scale-picture') this.#set({ page: 'outlines' });
+    if (!FROM_GROUND.has(tool.kind)) this.#set({ page: 'outlines' });
     this.input({ kind: 'take', tool });
   };
 

@@ -1,4 +1,5 @@
 import type { Edit } from '../../core/edits/index.ts';
+import type { KnownPlace } from '../../core/frame/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { MarkKind, Outline, OutlineKind, UnitSystem, Yard } from '../../core/yard.ts';
@@ -16,7 +17,9 @@ export type Tool =
   | { readonly kind: 'trace'; readonly outlineKind: OutlineKind }
   | { readonly kind: 'place-mark'; readonly markKind: MarkKind }
   | { readonly kind: 'scale-picture'; readonly pictureId: string }
-  | { readonly kind: 'tape-between' };
+  | { readonly kind: 'tape-between' }
+  | { readonly kind: 'place-yard' }
+  | { readonly kind: 'move-yard' };
 
 export type DrawingState =
   | SelectState
@@ -24,7 +27,9 @@ export type DrawingState =
   | PlaceMarkState
   | ReshapeState
   | ScalePictureState
-  | TapeBetweenState;
+  | TapeBetweenState
+  | PlaceYardState
+  | MoveYardState;
 
 /** Corners of an outline that was left before it closed. Nothing drawn is lost: Backspace takes it up again. */
 export interface SetAside {
@@ -104,6 +109,24 @@ export interface TapeBetweenState extends Common {
   readonly from: YardPoint | null;
   readonly to: YardPoint | null;
   readonly aim: Snap | null;
+}
+
+/** Points of the yard are pointed out and their places on earth typed, to lay the whole yard down by them. */
+export interface PlaceYardState extends Common {
+  readonly kind: 'place-yard';
+  readonly known: readonly KnownPlace[];
+  /** Pointed out, its place still to be typed. */
+  readonly at: YardPoint | null;
+  readonly aim: Snap | null;
+}
+
+/** The whole yard is in hand, and how far it has got: moved, and turned clockwise about its middle. */
+export interface MoveYardState extends Common {
+  readonly kind: 'move-yard';
+  readonly held: { readonly by: 'shift' | 'turn'; readonly from: YardPoint } | null;
+  readonly eastM: number;
+  readonly northM: number;
+  readonly turnDeg: number;
 }
 
 /** `reachM` is the snapping and grabbing distance: some pixels, as metres at this zoom. `free` = do not snap. */

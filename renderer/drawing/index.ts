@@ -45,6 +45,14 @@
  * | tape-between  | the same on bare ground      | the same, problem   |                             |
  * | tape-between  | typed distance               | tape-between afresh | note a taped distance       |
  * | tape-between  | back, escape                 | one end fewer, …    |                             |
+ * | place-yard    | click or place a point       | its place is asked  |                             |
+ * | place-yard    | typed place                  | place-yard, one more|                             |
+ * | place-yard    | Enter with nothing typed     | select              | place the yard              |
+ * | place-yard    | back, escape                 | one point fewer, …  |                             |
+ * | move-yard     | press, move, release         | move-yard           | move or turn the yard       |
+ * | move-yard     | arrow …, arrows-let-go       | move-yard           | move the yard               |
+ * | move-yard     | typed shift or turn          | move-yard           | move or turn the yard       |
+ * | move-yard     | escape, Enter                | select              |                             |
  */
 export type {
   Draft,

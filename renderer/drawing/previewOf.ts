@@ -1,4 +1,5 @@
-import { applyEdit, makeEdit, putRow } from '../../core/edits/index.ts';
+import { applyEdit, makeEdit, moveYardEdit, putRow } from '../../core/edits/index.ts';
+import { movePoint } from '../../core/frame/index.ts';
 import { checkRing, distanceM, findCrossing, regionAreaM2, signedAreaM2 } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { OutlineKind, Yard } from '../../core/yard.ts';
@@ -6,6 +7,7 @@ import type {
   DrawingContext,
   DrawingState,
   Handle,
+  MoveYardState,
   ReshapeState,
   ScalePictureState,
   SelectState,
@@ -15,6 +17,7 @@ import type {
 import { withRings } from './outlineEdits.ts';
 import { cornerAfter, cornerBefore } from './plane.ts';
 import type { Snap } from './snap.ts';
+import { isMoved, motionInHand, turnHandle } from './states/moveYard.ts';
 import { ringsOf } from './states/rings.ts';
 
 /** A measured line to be written beside its edge. */
@@ -43,6 +46,8 @@ export interface Preview {
   readonly aim: Snap | null;
   readonly reshaping: Reshaping | null;
   readonly pointedLength: readonly YardPoint[];
+  /** Places pointed out, each on its own. */
+  readonly pointed: readonly YardPoint[];
 }
 
 export interface Reshaping {
@@ -64,6 +69,14 @@ export function previewOf(state: DrawingState, context: DrawingContext): Preview
       return { ...plain(context), aim: state.aim };
     case 'reshape':
       return reshapePreview(state, context);
+    case 'place-yard':
+      return {
+        ...plain(context),
+        aim: state.at === null ? state.aim : null,
+        pointed: [...state.known.map(({ at }) => at), ...(state.at === null ? [] : [state.at])],
+      };
+    case 'move-yard':
+      return movePreview(state, context);
     case 'scale-picture':
       return { ...plain(context), ...scalePreview(state) };
     case 'tape-between':
@@ -85,6 +98,7 @@ function plain({ yard, mayEdit }: DrawingContext): Preview {
     aim: null,
     reshaping: null,
     pointedLength: [],
+    pointed: [],
   };
 }
 
@@ -166,6 +180,17 @@ function tapePreview({ from, to, aim }: TapeBetweenState): Partial<Preview> {
     aim: to === null ? aim : null,
     pointedLength: line,
     dimensions: a !== undefined && b !== undefined ? [dimension(a, b)] : [],
+  };
+}
+
+/** The yard where it would lie, and the handle it is turned by. */
+function movePreview(state: MoveYardState, context: DrawingContext): Preview {
+  const motion = motionInHand(state, context.yard);
+  const yard = isMoved(state) ? applyEdit(context.yard, moveYardEdit(context.yard, motion)) : context.yard;
+  return {
+    ...plain(context),
+    yard,
+    pointedLength: [motion.to, movePoint(motion, turnHandle(context.yard))],
   };
 }
 

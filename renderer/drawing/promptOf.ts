@@ -2,7 +2,14 @@ import { distanceM } from '../../core/kernel/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
-import type { DrawingState, ReshapeState, SetAside, TapeBetweenState, TraceState } from './drawing.ts';
+import type {
+  DrawingState,
+  PlaceYardState,
+  ReshapeState,
+  SetAside,
+  TapeBetweenState,
+  TraceState,
+} from './drawing.ts';
 import { MARK_WORDS, OUTLINE_WORDS } from './names.ts';
 import { cornerBefore } from './plane.ts';
 import { ringsOf } from './states/rings.ts';
@@ -42,6 +49,12 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
       };
     case 'reshape':
       return { ...common, ...reshapePrompt(state, units, yard), snapped: snapWords(state.snap?.words) };
+    case 'place-yard':
+      return { ...common, ...placePrompt(state), unit: '', snapped: snapWords(state.aim?.words) };
+    case 'move-yard': {
+      const text = 'Drag the yard, or its handle to turn it; or type east, north, or degrees clockwise:';
+      return { ...common, text, typedLabel: 'East, north, or degrees clockwise', unit: '' };
+    }
     case 'scale-picture': {
       if (state.from === null)
         return { ...common, text: 'Click one end of a length you know', typedLabel: null };
@@ -58,6 +71,14 @@ function tapePrompt({ from, to }: TapeBetweenState): Pick<Prompt, 'text' | 'type
     return { text: 'Click a corner, a mark or an edge the tape begins at', typedLabel: null };
   if (to === null) return { text: 'Click where the tape ends', typedLabel: null };
   return { text: 'Type what the tape reads:', typedLabel: 'Taped distance' };
+}
+
+function placePrompt({ at, known }: PlaceYardState): Pick<Prompt, 'text' | 'typedLabel'> {
+  const typedLabel = 'Place of the point';
+  if (at !== null) return { text: 'Type its latitude, longitude:', typedLabel };
+  if (known.length === 0) return { text: 'Click a point whose place on earth you know', typedLabel };
+  if (known.length === 1) return { text: 'Click another, far from the first', typedLabel };
+  return { text: 'Click another, or Enter to place the yard by these', typedLabel };
 }
 
 function tracePrompt(state: TraceState): Pick<Prompt, 'text' | 'typedLabel'> {

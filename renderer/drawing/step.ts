@@ -2,7 +2,9 @@ import { distanceM } from '../../core/kernel/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { DrawingContext, DrawingInput, DrawingState, SetAside, Step, Tool } from './drawing.ts';
 import { handleNear } from './pick.ts';
+import { beginMoveYard, stepMoveYard } from './states/moveYard.ts';
 import { beginPlaceMark, stepPlaceMark } from './states/placeMark.ts';
+import { beginPlaceYard, stepPlaceYard } from './states/placeYard.ts';
 import { stepReshape } from './states/reshape.ts';
 import { ringsOf } from './states/rings.ts';
 import { beginScalePicture, stepScalePicture } from './states/scalePicture.ts';
@@ -30,6 +32,10 @@ export function step(given: DrawingState, input: DrawingInput, context: DrawingC
       return stepScalePicture(state, input, context);
     case 'tape-between':
       return stepTapeBetween(state, input, context);
+    case 'place-yard':
+      return stepPlaceYard(state, input, context);
+    case 'move-yard':
+      return stepMoveYard(state, input, context);
   }
 }
 
@@ -41,6 +47,7 @@ export function canGrab(
   context: DrawingContext,
 ): boolean {
   if (!context.mayEdit) return false;
+  if (state.kind === 'move-yard') return true;
   if (state.kind === 'reshape') {
     const outline = context.yard.outlines.find(({ id }) => id === state.outlineId);
     const rings = state.draft?.rings ?? (outline ? ringsOf(outline) : []);
@@ -77,6 +84,10 @@ function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
       return { state: beginPlaceMark(tool.markKind, setAside), edits: [], select: null };
     case 'tape-between':
       return { state: beginTapeBetween(setAside), edits: [], select: null };
+    case 'place-yard':
+      return { state: beginPlaceYard(setAside), edits: [], select: null };
+    case 'move-yard':
+      return { state: beginMoveYard(setAside), edits: [], select: null };
     case 'scale-picture':
       return {
         state: beginScalePicture(tool.pictureId, setAside),

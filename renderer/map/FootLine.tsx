@@ -81,7 +81,9 @@ export function FootLine(props: FootLineProps) {
           <>
             <input
               ref={field}
-              className="figure foot-figure"
+              className={
+                drawing.kind === 'place-yard' ? 'figure foot-figure foot-place' : 'figure foot-figure'
+              }
               aria-label={prompt.typedLabel ?? undefined}
               aria-invalid={wrong !== null}
               value={text}
@@ -131,6 +133,8 @@ const TOOLS: ReadonlySet<DrawingState['kind']> = new Set([
   'place-mark',
   'scale-picture',
   'tape-between',
+  'place-yard',
+  'move-yard',
 ]);
 
 const SAVING_WORDS = { saved: 'all saved', saving: 'saving', failed: 'not saved' } as const;

@@ -21,7 +21,8 @@ interface HandLayerProps {
 
 /** What the hand is doing: rubber band, lengths, corner handles, the crosshair. Orange, because it is in hand. */
 export function HandLayer({ preview, lens, sight, units }: HandLayerProps) {
-  const { traced, rubber, closing, broken, crossing, dimensions, aim, reshaping, pointedLength } = preview;
+  const { traced, rubber, closing, broken, crossing, dimensions, aim, reshaping, pointedLength, pointed } =
+    preview;
   return (
     <g className="hand">
       {traced && traced.corners.length > 0 && (
@@ -37,6 +38,9 @@ export function HandLayer({ preview, lens, sight, units }: HandLayerProps) {
       {pointedLength.map((at, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the first end and the second
         <LengthEnd key={i} at={lens.toLayer(at)} />
+      ))}
+      {pointed.map((at, i) => (
+        <PointedPlace key={`${at.xM} ${at.yM}`} at={lens.toLayer(at)} number={i + 1} />
       ))}
       {dimensions.map((dimension) => (
         <DimensionLine key={keyOf(dimension)} dimension={dimension} lens={lens} units={units} />
@@ -218,6 +222,18 @@ function CrossingMark({ at }: { readonly at: Xy }) {
       <circle r="13" />
       <path d="M-5 -5L5 5M-5 5L5 -5" />
     </g>
+  );
+}
+
+/** A point whose place on earth is or will be known, numbered as in the columns. */
+function PointedPlace({ at, number }: { readonly at: Xy; readonly number: number }) {
+  return (
+    <>
+      <LengthEnd at={at} />
+      <text x={at.x + 12} y={at.y - 9} className="pointed-number">
+        {number}
+      </text>
+    </>
   );
 }
 

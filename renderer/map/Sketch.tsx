@@ -135,6 +135,7 @@ const WITH_CROSSHAIR: ReadonlySet<DrawingState['kind']> = new Set([
   'place-mark',
   'scale-picture',
   'tape-between',
+  'place-yard',
 ]);
 
 /** Asking whether something can be grabbed makes nothing new. */

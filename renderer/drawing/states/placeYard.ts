@@ -1,0 +1,88 @@
+import { placeByPointsEdit } from '../../../core/edits/index.ts';
+import { readPlace } from '../../../core/frame/index.ts';
+import { distanceM } from '../../../core/kernel/index.ts';
+import type { DrawingContext, DrawingInput, PlaceYardState, Pointing, SetAside, Step } from '../drawing.ts';
+import { moved } from '../plane.ts';
+import { type Snap, snapPoint, unsnapped } from '../snap.ts';
+import { snapIndexOf } from '../snapIndex.ts';
+import { beginSelect } from './select.ts';
+
+/** Places farther apart than the yard has them by more than this part are said once the yard lies there. */
+const MISFIT = 0.005;
+
+export function beginPlaceYard(setAside: SetAside | null): PlaceYardState {
+  return { kind: 'place-yard', known: [], at: null, aim: null, setAside, problem: null };
+}
+
+/**
+ * A point of the yard, then its place on earth, typed; then the next. Enter with nothing typed lays the yard down by
+ * them all. Clicking a point again takes its place back, to be typed anew.
+ */
+export function stepPlaceYard(state: PlaceYardState, input: DrawingInput, context: DrawingContext): Step {
+  switch (input.kind) {
+    case 'move':
+      return stay({ ...state, aim: aimOf(input, context) });
+    case 'leave':
+    case 'interrupted':
+      return stay({ ...state, aim: null });
+    case 'click':
+      return point(state, aimOf(input, context));
+    case 'arrow':
+      return stay({
+        ...state,
+        aim: unsnapped(moved(state.aim?.at ?? state.at ?? input.from, input.eastM, input.northM)),
+      });
+    case 'place':
+      return state.aim === null ? stay(state) : point(state, state.aim);
+    case 'typed':
+      return input.text.trim() === '' ? finish(state, context) : typed(state, input.text);
+    case 'back':
+      return state.at === null
+        ? stay({ ...state, known: state.known.slice(0, -1), problem: null })
+        : stay({ ...state, at: null, problem: null });
+    case 'escape':
+      return state.at === null && state.known.length === 0
+        ? { state: beginSelect(state.setAside), edits: [] }
+        : stay({ ...beginPlaceYard(state.setAside), aim: state.aim });
+    default:
+      return stay(state);
+  }
+}
+
+function aimOf({ at, reachM, free }: Pointing, context: DrawingContext): Snap {
+  return free ? unsnapped(at) : snapPoint(snapIndexOf(context.yard), { at, reachM, chain: [], except: null });
+}
+
+function point(state: PlaceYardState, { at }: Snap): Step {
+  const known = state.known.filter((other) => distanceM(other.at, at) > 0);
+  return stay({ ...state, known, at, problem: null });
+}
+
+function typed(state: PlaceYardState, text: string): Step {
+  if (state.at === null) {
+    const where = { field: 'the point of the yard that lies there' };
+    return stay({ ...state, problem: { kind: 'value/missing', where, facts: {} } });
+  }
+  const place = readPlace(text, 'place of the point');
+  if (!place.ok) return stay({ ...state, problem: place.problems[0] });
+  const known = [...state.known, { at: state.at, place: place.value }];
+  return stay({ ...state, known, at: null, problem: null });
+}
+
+function finish(state: PlaceYardState, context: DrawingContext): Step {
+  if (state.at !== null) {
+    const where = { field: 'place of the point' };
+    return stay({ ...state, problem: { kind: 'value/missing', where, facts: {} } });
+  }
+  const placed = placeByPointsEdit(context.yard, state.known);
+  if (!placed.ok) return stay({ ...state, problem: placed.problems[0] });
+  const { edit, ratio } = placed.value;
+  const where = { field: 'the yard was placed' };
+  const misfit = { kind: 'value/scale-misfit', where, facts: { ratio } } as const;
+  const problem = Math.abs(ratio - 1) > MISFIT ? misfit : null;
+  return { state: { ...beginSelect(state.setAside), problem }, edits: [edit] };
+}
+
+function stay(state: PlaceYardState): Step {
+  return { state, edits: [] };
+}
