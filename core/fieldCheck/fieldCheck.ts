@@ -1,6 +1,8 @@
+import type { PointBase } from '../area/index.ts';
 import { distanceM } from '../kernel/index.ts';
+import type { YardPoint } from '../spaces.ts';
 import type { FieldCheck } from '../yard.ts';
-import { type CheckedYard, type EndBase, endBaseOf } from './endBase.ts';
+import { type CheckedYard, endBaseOf } from './endBase.ts';
 import { type CheckEnd, findEnd } from './findEnd.ts';
 import { tapeSigmaM } from './tapeSigma.ts';
 
@@ -29,11 +31,11 @@ const INSIDE_SIGMAS = 2;
  *
  * Accuracy: first order, for distances well above the sigmas
  * Source: worked out here. An end that is misplaced by σ east and north alike moves a distance along its line
- * by σ, whatever the line's direction, so two ends give σ_a² + σ_b²; a picture's scale that is wrong by the
- * share s makes the whole distance d wrong by s·d when both ends were traced over it. When the ends stand on
- * different pictures each is taken as scaled about the middle of the line, so each gives s·d/2 of its own; so
- * does the one when the other end is on none. The tape's own error is `tapeSigmaM`. An end on an edge is taken
- * as sure as the corners beside it.
+ * by σ, whatever the line's direction, so two ends give σ_a² + σ_b². A picture whose scale is wrong by the share s
+ * leaves its own middle c in place and moves an end p by s (p − c): over one picture that makes the whole distance d
+ * wrong by s·d; an end on a picture the other is not on gives the part of s (p − c) along the line. A scale nobody
+ * states counts as right. The tape's own error is `tapeSigmaM`. An end on an edge is taken as sure as the points of
+ * that outline.
  */
 export function fieldCheck(yard: CheckedYard, check: FieldCheck): CheckedDistance {
   const mapM = distanceM(check.from, check.to);
@@ -42,7 +44,7 @@ export function fieldCheck(yard: CheckedYard, check: FieldCheck): CheckedDistanc
   const differenceM = check.tapedM - mapM;
   const pointingSigmaM =
     a.sigmaM === null || b.sigmaM === null ? null : Math.hypot(a.sigmaM, b.sigmaM, tapeSigmaM(check.tapedM));
-  const sigmaM = pointingSigmaM === null ? null : Math.hypot(pointingSigmaM, scaleShareM(a, b, mapM));
+  const sigmaM = pointingSigmaM === null ? null : Math.hypot(pointingSigmaM, scaleShareM(check, a, b, mapM));
   return {
     check,
     mapM,
@@ -57,7 +59,16 @@ export function fieldCheck(yard: CheckedYard, check: FieldCheck): CheckedDistanc
   };
 }
 
-function scaleShareM(a: EndBase, b: EndBase, lengthM: number): number {
-  if (a.picture?.id === b.picture?.id) return a.scaleSigma * lengthM;
-  return Math.hypot(a.scaleSigma, b.scaleSigma) * (lengthM / 2);
+/** What wrong scales of pictures put into the distance, one standard deviation. */
+function scaleShareM(check: FieldCheck, a: PointBase, b: PointBase, lengthM: number): number {
+  if (a.scale !== null && a.scale.pictureId === b.scale?.pictureId) return (a.scale.sigma ?? 0) * lengthM;
+  return Math.hypot(alongM(check, check.from, a), alongM(check, check.to, b));
+}
+
+function alongM({ from, to }: FieldCheck, end: YardPoint, { scale }: PointBase): number {
+  const lengthM = distanceM(from, to);
+  if (scale === null || scale.sigma === null || lengthM === 0) return 0;
+  const { centre, sigma } = scale;
+  const dotM2 = (end.xM - centre.xM) * (to.xM - from.xM) + (end.yM - centre.yM) * (to.yM - from.yM);
+  return (sigma * dotM2) / lengthM;
 }

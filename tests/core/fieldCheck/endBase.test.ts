@@ -40,13 +40,13 @@ function baseAt(placing: Partial<typeof plain.placing>, at = corner, cornerSigma
 
 describe('how sure an end of a taped distance is on the map', () => {
   test('as its outline states, then as its picture, then as the yard', () => {
-    expect(baseAt({ sigmaM: 0.02, pictureId: 'p' }).sigmaM).toBe(0.02); // the outline's own
-    expect(baseAt({ pictureId: 'p' }).sigmaM).toBe(0.05); // 50 m over 1,000 pixels
-    expect(baseAt({})).toEqual({ sigmaM: 0.4, picture: null, scaleSigma: 0 }); // the yard's
+    expect(baseAt({ by: 'picture', sigmaM: 0.02, pictureId: 'p' }).sigmaM).toBe(0.02); // the outline's own
+    expect(baseAt({ by: 'picture', pictureId: 'p' }).sigmaM).toBe(0.05); // 50 m over 1,000 pixels
+    expect(baseAt({})).toEqual({ by: 'yard', sigmaM: 0.4, scale: null }); // the yard's
     expect(baseAt({}, corner, null).sigmaM).toBeNull();
   });
 
   test('a mark is as sure as the picture it lies on', () => {
-    expect(baseAt({}, { xM: 30, yM: 30 })).toMatchObject({ sigmaM: 0.05, scaleSigma: 0.01 }); // the picture's
+    expect(baseAt({}, { xM: 30, yM: 30 })).toMatchObject({ sigmaM: 0.05, scale: { sigma: 0.01 } }); // the picture's
   });
 });

@@ -71,6 +71,18 @@ describe('a taped distance against the map', () => {
     expectNear(pointingSigmaM ?? Number.NaN, Math.sqrt(0.020225), 1e-12, 'm'); // the same without the scale
   });
 
+  test('a scale error of one end’s picture alone counts along the line, from that picture’s middle', () => {
+    const lawn = lawnPlaced({ by: 'picture', pictureId: 'p', sigmaM: 0.1 });
+    const picture = pictureOf('p', { scaleSigma: 0.02 });
+    const pole = { id: 'm', kind: 'landmark', name: 'Pole', at: { xM: 300, yM: 0 } } as const;
+    const yard = yardOf({ outlines: [lawn], marks: [pole], pictures: [picture] });
+    const stated = { ...yard, details: { ...yard.details, cornerSigmaM: 0.1 } };
+    const check = { id: 'c', name: 'c', from: { xM: 30, yM: 0 }, to: pole.at, tapedM: 270 };
+    const { sigmaM, pointingSigmaM } = fieldCheck(stated, check);
+    // by hand: the picture's middle is at (50, 50), so 20 m along the line: 0.02 × 20
+    expectNear((sigmaM ?? Number.NaN) ** 2 - (pointingSigmaM ?? Number.NaN) ** 2, 0.16, 1e-9, 'm²');
+  });
+
   test('what no outline and no picture says is as the yard says', () => {
     const yard = yardOf({ outlines: [lawnPlaced({})] });
     const stated = { ...yard, details: { ...yard.details, cornerSigmaM: 0.3 } };
