@@ -11,6 +11,7 @@ import { type Shape, shapeOf } from './shape.ts';
 import { stripShapes } from './strips.ts';
 import { zoneGradient } from './zoneGradient.ts';
 import { type ZoneGround, zoneGround } from './zoneGround.ts';
+import { slopeWarnings, type ZoneSlope, zoneSlope } from './zoneSlope.ts';
 import { coveredWarnings, outsideWarnings, overlapWarnings, TOLD_AREA_M2 } from './zoneWarnings.ts';
 
 /**
@@ -22,7 +23,7 @@ import { coveredWarnings, outsideWarnings, overlapWarnings, TOLD_AREA_M2 } from 
  * Cost: n log n in the vertices of each zone and of what touches its edge; log n an edge for the rest; a zone
  * near which nothing changed since the last time costs nothing
  */
-export function resolveZones({ outlines, pictures, details }: Ground): Result<ResolvedYard> {
+export function resolveZones({ outlines, pictures, elevations, details }: Ground): Result<ResolvedYard> {
   const problems = outlines.flatMap((outline): readonly Problem[] => {
     const checked = checkOutline(outline);
     return checked.ok ? [] : checked.problems;
@@ -37,7 +38,10 @@ export function resolveZones({ outlines, pictures, details }: Ground): Result<Re
   const strips = outlines.flatMap(stripShapes);
   const grounds = groundsOf(zones, { cutOuts, untreated: [...plots, ...strips] }, details.overlapRule);
   const sureness = surenessOf({ outlines, pictures, details });
-  const resolved = grounds.map((ground) => resolvedZone(ground, sureness));
+  const resolved = grounds.map((ground) => ({
+    ...resolvedZone(ground, sureness),
+    ...zoneSlope(ground.zone.outline, ground.treated.regions, elevations, details.amountsBy),
+  }));
   const overlaps = grounds.flatMap((ground) => overlapsOf(ground, details.overlapRule));
   const inside = new Set(grounds.flatMap(({ turf, treated }) => [...turf.whole, ...treated.whole]));
   return ok({
@@ -48,6 +52,7 @@ export function resolveZones({ outlines, pictures, details }: Ground): Result<Re
       ...outsideWarnings([...cutOuts, ...plots], zones, inside),
       ...coveredWarnings(resolved),
       ...overlapWarnings(overlaps, outlines),
+      ...slopeWarnings(resolved),
     ],
   });
 }
@@ -73,7 +78,7 @@ function groundsOf(zones: readonly Shape[], taking: Taking, rule: OverlapRule): 
   return zones.flatMap((zone) => grounds.get(zone) ?? []);
 }
 
-function resolvedZone(ground: ZoneGround, sureness: Sureness): ResolvedZone {
+function resolvedZone(ground: ZoneGround, sureness: Sureness): Omit<ResolvedZone, keyof ZoneSlope> {
   const spread = areaSpread(zoneGradient(ground), sureness);
   const { grossAreaM2, ownAreaM2, turfAreaM2, treatedAreaM2, turf, treated } = ground;
   return {

@@ -1,5 +1,6 @@
 import type { AreaSpread } from '../area/index.ts';
 import type { Problem } from '../problems.ts';
+import type { SlopedGround } from '../slope/index.ts';
 import type { Region } from '../spaces.ts';
 import type { OverlapRule } from '../yard.ts';
 
@@ -35,6 +36,12 @@ export interface ResolvedZone {
   readonly sigmaM2: number | null;
   /** The errors that make it up: what it shares with other zones, and what makes most of it. */
   readonly spread: AreaSpread;
+  /** How its treated ground slopes; null = taken as level. Every area above is the map's. */
+  readonly slope: SlopedGround | null;
+  /** Surface over map area of the treated ground; 1 where it is level. */
+  readonly surfaceFactor: number;
+  /** What an area of the map, and its σ, is multiplied by for amounts: 1, or `surfaceFactor` if the yard says so. */
+  readonly amountFactor: number;
   readonly turf: readonly Region[];
   readonly treated: readonly Region[];
 }
