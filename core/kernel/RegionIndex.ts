@@ -1,55 +1,61 @@
-import type Flatbush from 'flatbush';
 import type { Region, Ring, YardPoint } from '../spaces.ts';
-import { type Edge, edgesMeet, edgesOf, indexOf } from './crossing.ts';
+import { BoxIndex } from './BoxIndex.ts';
+import { edgesMeet } from './crossing.ts';
+import { EdgeTree, edgesOf } from './EdgeTree.ts';
 import { regionContains } from './inside.ts';
 import { type RingBounds, ringBounds } from './measure.ts';
 
 /**
  * A region made ready for many questions of one kind: does this ring lie whole inside, clear of every edge?
- * Cost: n log n to build; log n an edge, and n a ring, to ask
+ * Cost: n to build; log n an edge to ask
  */
 export class RegionIndex {
   readonly region: Region;
   readonly bounds: RingBounds;
-  readonly #edges: readonly Edge[];
-  readonly #boxes: Flatbush;
+  readonly #edges: EdgeTree;
+  /** The holes by their first corners. */
+  readonly #holes: BoxIndex<YardPoint>;
 
   constructor(region: Region) {
     this.region = region;
     this.bounds = ringBounds(region.outer);
-    this.#edges = [region.outer, ...region.holes].flatMap(edgesOf);
-    this.#boxes = indexOf(this.#edges);
+    this.#edges = new EdgeTree([region.outer, ...region.holes].flatMap(edgesOf));
+    const starts = region.holes.flatMap((hole) => hole.slice(0, 1));
+    this.#holes = new BoxIndex(starts, (start) => ringBounds([start]));
   }
 
   /** Whether a ring lies inside without touching an edge. Exact. */
   holdsClear(ring: Ring): boolean {
     const box = ringBounds(ring);
     const { minXM, minYM, maxXM, maxYM } = this.bounds;
-    if (box.minXM <= minXM || box.minYM <= minYM || box.maxXM >= maxXM || box.maxYM >= maxYM) return false;
-    if (!regionContains(this.region, ring[0] as YardPoint)) return false;
+    if (!(box.minXM > minXM && box.minYM > minYM && box.maxXM < maxXM && box.maxYM < maxYM)) return false;
     // No edge met and one corner inside: all of it is inside, unless it runs round a hole.
-    return !this.#meets(ring, box) && !this.#runsRoundAHole(ring, box);
+    return !this.#meets(ring, box) && this.#holds(ring[0] as YardPoint) && !this.#runsRoundAHole(ring, box);
   }
 
   #meets(ring: Ring, box: RingBounds): boolean {
     // Most beds lie in the open, with no edge near their box.
-    if (this.#boxes.search(box.minXM, box.minYM, box.maxXM, box.maxYM).length === 0) return false;
+    if (!this.#edges.someIn(box, () => true)) return false;
     return edgesOf(ring).some((edge) => {
-      let met = false;
-      this.#boxes.search(edge.west, edge.south, edge.east, edge.north, (at) => {
-        met ||= edgesMeet(edge, this.#edges[at] as Edge) !== undefined;
-        return false;
-      });
-      return met;
+      const { west, south, east, north } = edge;
+      const around = { minXM: west, minYM: south, maxXM: east, maxYM: north };
+      return this.#edges.someIn(around, (other) => edgesMeet(edge, other) !== undefined);
     });
+  }
+
+  /** Whether a point that lies on no edge is inside: an even-odd count of the edges a ray to the east crosses. */
+  #holds({ xM, yM }: YardPoint): boolean {
+    let inside = false;
+    this.#edges.someIn({ minXM: xM, minYM: yM, maxXM: Infinity, maxYM: yM }, ({ from, to }) => {
+      const side = (to.xM - from.xM) * (yM - from.yM) - (to.yM - from.yM) * (xM - from.xM);
+      if (from.yM > yM !== to.yM > yM && side > 0 === to.yM > from.yM) inside = !inside;
+      return false;
+    });
+    return inside;
   }
 
   #runsRoundAHole(ring: Ring, box: RingBounds): boolean {
     const round: Region = { outer: ring, holes: [] };
-    return this.region.holes.some((hole) => {
-      const { xM, yM } = hole[0] as YardPoint;
-      const near = xM >= box.minXM && xM <= box.maxXM && yM >= box.minYM && yM <= box.maxYM;
-      return near && regionContains(round, { xM, yM });
-    });
+    return this.#holes.meeting(box).some((start) => regionContains(round, start));
   }
 }

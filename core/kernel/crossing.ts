@@ -1,6 +1,6 @@
-import Flatbush from 'flatbush';
 import { orient2d } from 'robust-predicates';
 import type { Ring, YardPoint } from '../spaces.ts';
+import { type Edge, EdgeTree, edgesOf } from './EdgeTree.ts';
 
 /**
  * A place where a ring crosses or touches itself; undefined when it is simple. Neighbouring edges may share
@@ -14,53 +14,12 @@ import type { Ring, YardPoint } from '../spaces.ts';
 export function findCrossing(ring: Ring): YardPoint | undefined {
   const corners = ring.filter((corner, i) => !same(corner, ring[(i + 1) % ring.length] as YardPoint));
   if (corners.length < 3) return undefined;
-  const edges = edgesOf(corners);
-  const boxes = indexOf(edges);
-  for (const a of edges) {
-    let place: YardPoint | undefined;
-    // Each pair once. The index's own filter is used to stop at the first meeting without listing them all.
-    boxes.search(a.west, a.south, a.east, a.north, (at) => {
-      if (at > a.at && place === undefined) place = meeting(a, edges[at] as Edge, corners.length);
-      return false;
-    });
-    if (place !== undefined) return place;
-  }
-  return undefined;
-}
-
-/** An edge of a ring and its box, metres. */
-export interface Edge {
-  readonly from: YardPoint;
-  readonly to: YardPoint;
-  readonly at: number;
-  readonly west: number;
-  readonly east: number;
-  readonly south: number;
-  readonly north: number;
-}
-
-/** The edges of a ring, its closing edge last. */
-export function edgesOf(ring: Ring): Edge[] {
-  return ring.map((from, at) => {
-    const to = ring[(at + 1) % ring.length] as YardPoint;
-    return {
-      from,
-      to,
-      at,
-      west: Math.min(from.xM, to.xM),
-      east: Math.max(from.xM, to.xM),
-      south: Math.min(from.yM, to.yM),
-      north: Math.max(from.yM, to.yM),
-    };
+  let place: YardPoint | undefined;
+  new EdgeTree(edgesOf(corners)).somePair((a, b) => {
+    place = meeting(a, b, corners.length);
+    return place !== undefined;
   });
-}
-
-/** An index of edges by their boxes. */
-export function indexOf(edges: readonly Edge[]): Flatbush {
-  const boxes = new Flatbush(edges.length);
-  for (const { west, south, east, north } of edges) boxes.add(west, south, east, north);
-  boxes.finish();
-  return boxes;
+  return place;
 }
 
 /** Where two edges meet, ends included; undefined when they do not. */
