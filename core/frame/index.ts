@@ -14,7 +14,7 @@ export {
   pixelSizeM,
   type ScaleFit,
 } from './pictureScale.ts';
-export { type KnownPlace, placeByPoints, type YardPlacing } from './placeByPoints.ts';
+export { type KnownPlace, placeByPoints, scaleMisfit, type YardPlacing } from './placeByPoints.ts';
 export { makeProjector, type Projector } from './projector.ts';
 export { formatPlace, readPlace } from './readPlace.ts';
 export { fitRigid, movePoint, type PointPair, type RigidFit, type RigidMotion } from './rigidMotion.ts';

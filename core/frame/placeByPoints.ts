@@ -1,3 +1,4 @@
+import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import type { LonLat, YardPoint } from '../spaces.ts';
 import { frameAround } from './frameAround.ts';
@@ -23,6 +24,15 @@ export interface YardPlacing {
 
 /** Places this many times farther apart than in the yard, or closer, are not those of this yard. */
 const MOST_RATIO = 2;
+
+/** Places farther apart than the yard has them, or closer, by this part are more than tapes and maps are worth. */
+const MISFIT = 0.005;
+
+/** What is to be said of places that a yard fits, but at another scale; `field` names the places. */
+export function scaleMisfit(ratio: number, field: string): Problem | undefined {
+  if (Math.abs(ratio - 1) <= MISFIT) return undefined;
+  return { kind: 'value/scale-misfit', where: { field }, facts: { ratio } };
+}
 
 /** See `placeByPoints`. */
 const ROUNDS = 3;

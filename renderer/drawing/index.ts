@@ -60,6 +60,7 @@ export type {
   DrawingInput,
   DrawingState,
   Handle,
+  PlaceYardState,
   Pointing,
   ReshapeState,
   Selection,

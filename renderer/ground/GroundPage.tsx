@@ -11,6 +11,7 @@ import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PictureLines } from './PictureLines.tsx';
+import { PlacePart } from './PlacePart.tsx';
 import { ComparePart } from './ComparePart.tsx';
 import { parseIsoDate } from './parseIsoDate.ts';
 
@@ -91,7 +92,8 @@ export function GroundPage() {
           onCommit={(cornerSigmaM) => setDetails('state corner accuracy', { cornerSigmaM })}
         />
       </PagePart>
-      <PagePart title="Traced over" aside={placeWords(details)}>
+      <PlacePart />
+      <PagePart title="Traced over">
         {yard.pictures.map((picture) => (
           <PictureLines key={picture.id} picture={picture} />
         ))}
@@ -148,10 +150,4 @@ export function GroundPage() {
       </PagePart>
     </>
   );
-}
-
-function placeWords(details: YardDetails): string {
-  if (details.frame.kind === 'loose') return 'a loose yard: no place on earth';
-  const { latDeg, lonDeg } = details.frame.origin;
-  return `placed at ${latDeg.toFixed(5)}, ${lonDeg.toFixed(5)}`;
 }

@@ -1,14 +1,11 @@
 import { placeByPointsEdit } from '../../../core/edits/index.ts';
-import { readPlace } from '../../../core/frame/index.ts';
+import { readPlace, scaleMisfit } from '../../../core/frame/index.ts';
 import { distanceM } from '../../../core/kernel/index.ts';
 import type { DrawingContext, DrawingInput, PlaceYardState, Pointing, SetAside, Step } from '../drawing.ts';
 import { moved } from '../plane.ts';
 import { type Snap, snapPoint, unsnapped } from '../snap.ts';
 import { snapIndexOf } from '../snapIndex.ts';
 import { beginSelect } from './select.ts';
-
-/** Places farther apart than the yard has them by more than this part are said once the yard lies there. */
-const MISFIT = 0.005;
 
 export function beginPlaceYard(setAside: SetAside | null): PlaceYardState {
   return { kind: 'place-yard', known: [], at: null, aim: null, setAside, problem: null };
@@ -77,9 +74,7 @@ function finish(state: PlaceYardState, context: DrawingContext): Step {
   const placed = placeByPointsEdit(context.yard, state.known);
   if (!placed.ok) return stay({ ...state, problem: placed.problems[0] });
   const { edit, ratio } = placed.value;
-  const where = { field: 'the yard was placed' };
-  const misfit = { kind: 'value/scale-misfit', where, facts: { ratio } } as const;
-  const problem = Math.abs(ratio - 1) > MISFIT ? misfit : null;
+  const problem = scaleMisfit(ratio, 'the yard was placed') ?? null;
   return { state: { ...beginSelect(state.setAside), problem }, edits: [edit] };
 }
 

@@ -3,6 +3,7 @@ import {
   lonLatToYard,
   movePoint,
   placeByPoints,
+  scaleMisfit,
   type YardPlacing,
   yardToLonLat,
 } from '../../../core/frame/index.ts';
@@ -53,6 +54,16 @@ test('places measured farther apart than the yard has them say so, and each poin
   const { ratio, residualsM } = placingOf(known, middle);
   expectNear(ratio, 1.018, 1e-7, ''); // as made
   for (const left of residualsM) expectNear(left, 0.018 * Math.hypot(30, 20), 1e-5, 'm'); // 1.8 % of half a diagonal
+});
+
+test('a misfit of scale is said from half a percent on', () => {
+  expect(scaleMisfit(1.018, 'these points')).toEqual({
+    kind: 'value/scale-misfit',
+    where: { field: 'these points' },
+    facts: { ratio: 1.018 },
+  });
+  expect(scaleMisfit(0.99, 'these points')).toBeDefined();
+  expect(scaleMisfit(1.004, 'these points')).toBeUndefined();
 });
 
 describe('what cannot place a yard is said', () => {

@@ -1,0 +1,51 @@
+import { useState } from 'react';
+import { placeYardEdit } from '../../core/edits/index.ts';
+import { formatPlace, readPlace } from '../../core/frame/index.ts';
+import type { LonLat } from '../../core/spaces.ts';
+import { formatAngle, parseAngle } from '../../core/units/index.ts';
+import { useBook, useOpenYard } from '../app/context.ts';
+import { FigureField } from '../shared/FigureField.tsx';
+
+/** The place of the yard's middle and a turn, typed; nothing happens before the button is pressed. */
+export function PlaceByHand() {
+  const { session } = useBook();
+  const { yard } = useOpenYard();
+  const units = yard.details.unitSystem;
+  const { frame } = yard.details;
+  const [typed, setTyped] = useState<LonLat | null>(null);
+  const [turnDeg, setTurnDeg] = useState(0);
+  const origin = typed ?? (frame.kind === 'placed' ? frame.origin : null);
+
+  function place(): void {
+    if (origin === null) return;
+    session.edit(placeYardEdit(yard, { origin, turnDeg }));
+    setTyped(null);
+    setTurnDeg(0);
+  }
+
+  return (
+    <>
+      <FigureField
+        label="its middle lies at"
+        size="wide"
+        shown={origin === null ? '' : formatPlace(origin)}
+        units={units}
+        parse={(text) => readPlace(text, 'its middle lies at')}
+        onCommit={setTyped}
+      />
+      <FigureField
+        label="turned clockwise by"
+        shown={formatAngle(turnDeg)}
+        units={units}
+        parse={(text) => parseAngle(text, 'turned clockwise by')}
+        onCommit={setTurnDeg}
+      />
+      <div className="do-row">
+        <button type="button" className="do" disabled={typed === null && turnDeg === 0} onClick={place}>
+          lay it there
+        </button>
+        {origin === null && <span className="note">latitude, longitude, or a code with east and north</span>}
+      </div>
+    </>
+  );
+}
