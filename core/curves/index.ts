@@ -5,4 +5,5 @@
  */
 export { movedTraced, type Similarity } from './movedTraced.ts';
 export { isPlain, straight } from './straight.ts';
-export { outlineRings, tracedRegion, tracedRing } from './tracedRing.ts';
+export { type Arc, arcOf } from './arc.ts';
+export { edgeOfVertex, edgePath, outlineRings, tracedRegion, tracedRing } from './tracedRing.ts';
