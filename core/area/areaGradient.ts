@@ -109,7 +109,7 @@ function termsOf({ moves }: SourceRing, sum: Float64Array): readonly GradientTer
     const [east, north] = [sum[2 * i] ?? 0, sum[2 * i + 1] ?? 0];
     if (east === 0 && north === 0) continue;
     const move = moves[i] as SourceRing['moves'][number];
-    if ('key' in move) direct.push({ point: move, east, north });
+    if ('own' in move) direct.push({ point: move, east, north });
     else for (const mover of move) addLed(led, mover, east, north);
   }
   return [...direct, ...[...led].map(([point, { east, north }]) => ({ point, east, north }))];

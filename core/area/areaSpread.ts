@@ -1,15 +1,13 @@
 import type { AreaGradient } from './areaGradient.ts';
 import type { PlacedPoint } from './placedPoints.ts';
-import type { PictureScale, PointBase, Sureness } from './sureness.ts';
-
-/** What can be wrong by itself: a placed point, or the scale of a picture. */
-export type ErrorCause =
-  | { readonly kind: 'point'; readonly key: string; readonly point: PlacedPoint; readonly sigmaM: number }
-  | { readonly kind: 'scale'; readonly key: string; readonly pictureId: string; readonly sigma: number };
+import type { PictureScale, Sureness } from './sureness.ts';
 
 /** One independent error and what one standard deviation of it, east and north, does to an area. */
 export interface AreaError {
-  readonly cause: ErrorCause;
+  /** A placed point, or by its id a picture whose scale may be wrong: the same one wherever the error is at work. */
+  readonly cause: PlacedPoint | string;
+  /** In metres of a point; of a scale as a part of itself. */
+  readonly sigma: number;
   readonly eastM2: number;
   /** 0 for a scale, whose one error stands in `eastM2`. */
   readonly northM2: number;
@@ -30,25 +28,24 @@ export interface AreaSpread {
  * points are on the picture that is 2 A s, wherever c is. Points at one place are one, by the surest of their bases.
  */
 export function areaSpread(gradient: AreaGradient, sureness: Sureness): AreaSpread {
-  const { baseOf, shared } = sureness;
+  const { baseOf, surest } = sureness;
   const errors: AreaError[] = [];
   const together = new Map<PlacedPoint, { east: number; north: number }>();
   const scaleGains = new Map<PictureScale, number>();
   const unstated = new Set<string>();
-  let lastId: string | null | undefined;
+  let lastId: string | null = null;
   let base = baseOf(null);
   const add = (point: PlacedPoint, east: number, north: number): void => {
     if (point.outlineId !== lastId) [lastId, base] = [point.outlineId, baseOf(point.outlineId)];
-    const error = pointError(point, east, north, base);
-    if (error === undefined) unstated.add(point.outlineId ?? '');
-    else errors.push(error);
-    const { scale } = base;
+    const { sigmaM, scale } = base;
+    if (sigmaM === null) unstated.add(point.outlineId ?? '');
+    else errors.push({ cause: point, sigma: sigmaM, eastM2: sigmaM * east, northM2: sigmaM * north });
     if (scale === null) return;
     const gain = east * (point.at.xM - scale.centre.xM) + north * (point.at.yM - scale.centre.yM);
     scaleGains.set(scale, (scaleGains.get(scale) ?? 0) + gain);
   };
   for (const { point, east, north } of gradient.terms) {
-    const one = shared.get(point.key);
+    const one = surest.size === 0 ? undefined : surest.get(point);
     if (one === undefined) add(point, east, north);
     else {
       const sum = together.get(one) ?? { east: 0, north: 0 };
@@ -58,23 +55,10 @@ export function areaSpread(gradient: AreaGradient, sureness: Sureness): AreaSpre
   for (const [point, { east, north }] of together) add(point, east, north);
   const scales = [...scaleGains];
   for (const [{ pictureId, sigma }, gain] of scales) {
-    if (sigma === null) continue;
-    const cause = { kind: 'scale', key: `scale ${pictureId}`, pictureId, sigma } as const;
-    errors.push({ cause, eastM2: sigma * gain, northM2: 0 });
+    if (sigma !== null) errors.push({ cause: pictureId, sigma, eastM2: sigma * gain, northM2: 0 });
   }
   const unstatedScales = scales.filter(([{ sigma }]) => sigma === null).map(([{ pictureId }]) => pictureId);
   return { errors, unstated: [...unstated], unstatedScales };
-}
-
-function pointError(
-  point: PlacedPoint,
-  east: number,
-  north: number,
-  { sigmaM }: PointBase,
-): AreaError | undefined {
-  if (sigmaM === null) return undefined;
-  const cause = { kind: 'point', key: point.key, point, sigmaM } as const;
-  return { cause, eastM2: sigmaM * east, northM2: sigmaM * north };
 }
 
 /**
@@ -92,9 +76,9 @@ export function sigmaOf({ errors, unstated }: AreaSpread): number | null {
 
 /** Covariance of two areas in m⁴: what their common errors do to both. Below zero for two lawns along one edge. */
 export function covarianceOf(a: AreaSpread, b: AreaSpread): number {
-  const ofA = new Map(a.errors.map((error) => [error.cause.key, error]));
+  const ofA = new Map(a.errors.map((error) => [error.cause, error]));
   return b.errors.reduce((sum, { cause, eastM2, northM2 }) => {
-    const same = ofA.get(cause.key);
+    const same = ofA.get(cause);
     return same === undefined ? sum : sum + same.eastM2 * eastM2 + same.northM2 * northM2;
   }, 0);
 }
@@ -103,12 +87,12 @@ export function covarianceOf(a: AreaSpread, b: AreaSpread): number {
 export function spreadOfSum(spreads: readonly AreaSpread[]): AreaSpread {
   const [only, ...others] = spreads;
   if (only !== undefined && others.length === 0) return only;
-  const sums = new Map<string, { cause: ErrorCause; eastM2: number; northM2: number }>();
+  const sums = new Map<AreaError['cause'], { -readonly [K in keyof AreaError]: AreaError[K] }>();
   for (const { errors } of spreads) {
-    for (const { cause, eastM2, northM2 } of errors) {
-      const sum = sums.get(cause.key);
-      if (sum === undefined) sums.set(cause.key, { cause, eastM2, northM2 });
-      else [sum.eastM2, sum.northM2] = [sum.eastM2 + eastM2, sum.northM2 + northM2];
+    for (const error of errors) {
+      const sum = sums.get(error.cause);
+      if (sum === undefined) sums.set(error.cause, { ...error });
+      else [sum.eastM2, sum.northM2] = [sum.eastM2 + error.eastM2, sum.northM2 + error.northM2];
     }
   }
   return {

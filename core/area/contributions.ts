@@ -1,10 +1,15 @@
-import { type AreaSpread, type ErrorCause, sigmaOf } from './areaSpread.ts';
+import { type AreaSpread, sigmaOf } from './areaSpread.ts';
+import type { PlacedPoint } from './placedPoints.ts';
+
+/** What an area's error can be laid to: one point, the points of one outline together, or a picture's scale. */
+export type Contributor =
+  | { readonly kind: 'point'; readonly point: PlacedPoint }
+  | { readonly kind: 'outline'; readonly outlineId: string | null; readonly points: number }
+  | { readonly kind: 'scale'; readonly pictureId: string; readonly sigma: number };
 
 /** What one cause has to do with an area's sigma. */
 export interface Contribution {
-  readonly of:
-    | ErrorCause
-    | { readonly kind: 'outline'; readonly outlineId: string | null; readonly points: number };
+  readonly of: Contributor;
   /** Of the area's variance, which is what independent errors add up in: from 0 to 1. */
   readonly share: number;
   /** What the area's sigma would be were this exact. */
@@ -16,15 +21,15 @@ export function contributions(spread: AreaSpread): readonly Contribution[] {
   const sigmaM2 = sigmaOf(spread);
   if (sigmaM2 === null || sigmaM2 === 0) return [];
   const outlines = new Map<string | null, { points: number; variance: number }>();
-  const single = spread.errors.map(({ cause, eastM2, northM2 }) => {
-    const variance = eastM2 ** 2 + northM2 ** 2;
-    if (cause.kind === 'point') {
-      const { outlineId } = cause.point;
-      const sum = outlines.get(outlineId) ?? { points: 0, variance: 0 };
-      outlines.set(outlineId, { points: sum.points + 1, variance: sum.variance + variance });
-    }
-    return { of: cause, variance };
-  });
+  const single = spread.errors.map(
+    ({ cause, sigma, eastM2, northM2 }): { of: Contributor; variance: number } => {
+      const variance = eastM2 ** 2 + northM2 ** 2;
+      if (typeof cause === 'string') return { of: { kind: 'scale', pictureId: cause, sigma }, variance };
+      const sum = outlines.get(cause.outlineId) ?? { points: 0, variance: 0 };
+      outlines.set(cause.outlineId, { points: sum.points + 1, variance: sum.variance + variance });
+      return { of: { kind: 'point', point: cause }, variance };
+    },
+  );
   const whole = [...outlines].map(([outlineId, { points, variance }]) => ({
     of: { kind: 'outline', outlineId, points } as const,
     variance,

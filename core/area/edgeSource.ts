@@ -1,7 +1,9 @@
 import { tracedRing } from '../curves/index.ts';
+import { GRID_M } from '../kernel/index.ts';
+import { Defect } from '../result.ts';
 import type { Ring, YardPoint } from '../spaces.ts';
 import type { Outline } from '../yard.ts';
-import { type PlacedPoint, placedPointsOf, placeKey } from './placedPoints.ts';
+import { type PlacedPoint, placedPointsOf } from './placedPoints.ts';
 
 /** How a corner that is computed with moves as a placed point moves: d(corner)/d(point), x east, y north. */
 export interface Mover {
@@ -43,22 +45,40 @@ export function outlineSources(outline: Outline, rings: readonly Ring[]): readon
 
 /** What the pieces along a cut line lie on: its two ends are flagged, each with its own error. */
 export function cutLineSource(from: YardPoint, to: YardPoint): SourceRing {
-  const moves = [from, to].map(
-    (at, own): PlacedPoint => ({ key: placeKey(at), at, outlineId: null, ring: 0, own }),
-  );
+  const moves = [from, to].map((at, own): PlacedPoint => ({ at, outlineId: null, ring: 0, own }));
   return { ring: [from, to], isOpen: true, moves, stripWidthsM: [] };
 }
 
-/** Corners on the grid found again among those they were made from; turning a ring and snapping it moves their places. */
+/**
+ * Corners on the grid found again among those they were made from: they stand in the same order or in the other, less
+ * those that fell on their neighbour.
+ */
 function movesOf(
   ring: Ring,
   traced: Ring,
   points: readonly PlacedPoint[],
 ): readonly (PlacedPoint | readonly Mover[])[] {
-  const places = new Map<string, PlacedPoint>();
-  traced.forEach((corner, i) => {
-    const key = placeKey(corner);
-    if (!places.has(key)) places.set(key, points[i] as PlacedPoint);
-  });
-  return ring.map((corner) => places.get(placeKey(corner)) ?? []);
+  const places = inOrder(ring, traced, 1) ?? inOrder(ring, traced, -1);
+  if (places === undefined) throw new Defect('a ring on the grid is not the one that was traced');
+  return places.map((place) => points[place] as PlacedPoint);
 }
+
+function inOrder(ring: Ring, traced: Ring, step: 1 | -1): readonly number[] | undefined {
+  const places: number[] = [];
+  let place = step === 1 ? 0 : traced.length - 1;
+  for (const corner of ring) {
+    while (place >= 0 && place < traced.length && !onGrid(traced[place] as YardPoint, corner)) place += step;
+    if (place < 0 || place >= traced.length) return undefined;
+    places.push(place);
+    place += step;
+  }
+  return places;
+}
+
+/** Whether a corner goes to this place on the grid: no further than rounding takes it. */
+function onGrid(corner: YardPoint, place: YardPoint): boolean {
+  return Math.abs(corner.xM - place.xM) < HALF_STEP_M && Math.abs(corner.yM - place.yM) < HALF_STEP_M;
+}
+
+/** Half a step, and a hair for the arithmetic. */
+const HALF_STEP_M = 0.501 * GRID_M;

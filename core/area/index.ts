@@ -10,12 +10,11 @@ export {
   type AreaSpread,
   areaSpread,
   covarianceOf,
-  type ErrorCause,
   sigmaOf,
   sigmaOfSum,
   spreadOfSum,
 } from './areaSpread.ts';
-export { type Contribution, contributions, tightener } from './contributions.ts';
+export { type Contribution, type Contributor, contributions, tightener } from './contributions.ts';
 export { cutLineSource, type Mover, outlineSources, type SourceRing } from './edgeSource.ts';
 export { type PlacedPoint, placedPointsOf } from './placedPoints.ts';
 export {

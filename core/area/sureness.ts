@@ -1,7 +1,8 @@
 import { pictureScaleSigma, pixelSizeM } from '../frame/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, Picture, Yard, YardDetails } from '../yard.ts';
-import { type PlacedPoint, placedPointsOf } from './placedPoints.ts';
+import type { PlacedPoint } from './placedPoints.ts';
+import { sharedPoints } from './sharedPoints.ts';
 
 /** The part of a yard that says how sure its points are. */
 export interface SurenessGround extends Pick<Yard, 'outlines' | 'pictures'> {
@@ -31,8 +32,8 @@ export interface PictureScale {
 /** How sure every point of a yard is. */
 export interface Sureness {
   readonly baseOf: (outlineId: string | null) => PointBase;
-  /** At places where several outlines have a point, the surest of those: they are one point. */
-  readonly shared: ReadonlyMap<string, PlacedPoint>;
+  /** For a point at whose place there are others, the surest of them all: they are one point. */
+  readonly surest: ReadonlyMap<PlacedPoint, PlacedPoint>;
 }
 
 /**
@@ -55,7 +56,7 @@ export function surenessOf(ground: SurenessGround, cutLineSigmaM: number | null 
   const cutLine = sigmaBase(null, undefined, details.cornerSigmaM ?? cutLineSigmaM);
   const baseOf = (outlineId: string | null): PointBase =>
     bases.get(outlineId ?? '') ?? { ...cutLine, scale: null };
-  return { baseOf, shared: sharedPoints(outlines, baseOf) };
+  return { baseOf, surest: surestOf(outlines, baseOf) };
 }
 
 /** The base of one outline's points alone. */
@@ -102,19 +103,15 @@ function scaleOf(picture: Picture): PictureScale {
   };
 }
 
-function sharedPoints(
+function surestOf(
   outlines: readonly Outline[],
   baseOf: (outlineId: string | null) => PointBase,
-): ReadonlyMap<string, PlacedPoint> {
-  const first = new Map<string, PlacedPoint>();
-  const shared = new Map<string, PlacedPoint>();
-  for (const point of outlines.flatMap((outline) => placedPointsOf(outline).flat())) {
-    const other = shared.get(point.key) ?? first.get(point.key);
-    if (other === undefined) first.set(point.key, point);
-    else {
-      const [sigmaM, otherM] = [point, other].map((each) => baseOf(each.outlineId).sigmaM ?? Infinity);
-      shared.set(point.key, (sigmaM as number) < (otherM as number) ? point : other);
-    }
-  }
-  return shared;
+): ReadonlyMap<PlacedPoint, PlacedPoint> {
+  const sigmaM = (point: PlacedPoint): number => baseOf(point.outlineId).sigmaM ?? Infinity;
+  return new Map(
+    sharedPoints(outlines).flatMap((group) => {
+      const surest = group.reduce((best, point) => (sigmaM(point) < sigmaM(best) ? point : best));
+      return group.map((point) => [point, surest] as const);
+    }),
+  );
 }

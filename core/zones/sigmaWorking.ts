@@ -110,8 +110,8 @@ function tightenerOf(
 }
 
 function sharedPoints({ errors }: AreaSpread, yard: Yard): number {
-  const shared = surenessOf(yard).shared;
-  return errors.filter(({ cause }) => shared.has(cause.key)).length;
+  const { surest } = surenessOf(yard);
+  return errors.filter(({ cause }) => typeof cause !== 'string' && surest.has(cause)).length;
 }
 
 function nameIn(rows: readonly { readonly id: string; readonly name: string }[]): (id: string) => string {

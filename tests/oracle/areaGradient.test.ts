@@ -4,10 +4,9 @@ import { ringPerimeterM } from '../../core/kernel/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { Outline } from '../../core/yard.ts';
 import { resolveZones } from '../../core/zones/index.ts';
-import { AWKWARD } from '../support/awkwardYards.ts';
 import { groundOf, outline, rect } from '../support/builders.ts';
 import { expectNear } from '../support/expectNear.ts';
-import { movedOutlines } from '../support/movedOutlines.ts';
+import { movedOutlines, placeOf } from '../support/movedOutlines.ts';
 import { between, randomStar, seededRandom, yardOutlines } from '../support/randomYards.ts';
 
 /** Every σ 1 m, so that the errors of a zone are its gradient. */
@@ -26,9 +25,14 @@ function worstMiss(outlines: readonly Outline[]): { missM: number; tried: number
   const resolved = resolveZones(groundOf(outlines, SIGMA_M));
   if (!resolved.ok) throw new Error(JSON.stringify(resolved.problems[0]));
   const spreads = resolved.value.zones.map(
-    ({ spread }) => new Map(spread.errors.map((error) => [error.cause.key, error])),
+    ({ spread }) =>
+      new Map(
+        spread.errors.flatMap((error) => {
+          return typeof error.cause === 'string' ? [] : [[placeOf(error.cause.at), error] as const];
+        }),
+      ),
   );
-  const keys = new Set(outlines.flatMap((each) => placedPointsOf(each).flat()).map(({ key }) => key));
+  const keys = new Set(outlines.flatMap((each) => placedPointsOf(each).flat()).map(({ at }) => placeOf(at)));
   let missM = 0;
   let tried = 0;
   for (const key of keys) {
