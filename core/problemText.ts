@@ -49,6 +49,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `A corner of ${problem.where.name} has no usable position.`,
         'Remove that corner and place it again.',
       );
+    case 'shape/no-size':
+      return say(
+        `The ${problem.facts.size} of ${problem.where.name} is not a length above zero.`,
+        'Give it one, or remove the outline.',
+      );
     case 'shape/cut-out-outside':
       return say(
         `${problem.where.name} lies outside every zone, so it takes nothing away.`,
@@ -166,6 +171,16 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       return say(
         `${atStart(problem.where.field)}: they cross so flat that an error of one moves the point ${formatNumber(problem.facts.timesError, 1)} times as far.`,
         'Pull them from landmarks where they cross between 30° and 150°, best near 90°.',
+      );
+    case 'value/nothing-to-hold':
+      return say(
+        `${atStart(problem.where.field)} cannot be held there: bare ground is not found again.`,
+        'Point at a corner, a mark or an edge.',
+      );
+    case 'value/radius-below-half-chord':
+      return say(
+        `${atStart(problem.where.field)}: no arc of ${formatLength(problem.facts.radiusM, units)} reaches from corner to corner; the least is ${formatLength(problem.facts.leastM, units)}, half the way between them.`,
+        'Type a longer radius, or move the corners closer together.',
       );
     case 'value/behind-baseline':
       return say(

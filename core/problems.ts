@@ -11,6 +11,7 @@ export type Problem =
   | ShapeProblem<'shape/too-few-points', { readonly points: number }>
   | ShapeProblem<'shape/zero-area', object>
   | ShapeProblem<'shape/not-finite', object>
+  | ShapeProblem<'shape/no-size', { readonly size: 'radius' | 'length' | 'width' }>
   | ShapeProblem<'shape/cut-out-outside', object>
   | ShapeProblem<'shape/covered-whole', object>
   | ShapeProblem<
@@ -50,6 +51,8 @@ export type Problem =
       { readonly firstM: number; readonly secondM: number; readonly apartM: number }
     >
   | ValueProblem<'value/tapes-cross-flat', { readonly timesError: number }>
+  | ValueProblem<'value/nothing-to-hold', object>
+  | ValueProblem<'value/radius-below-half-chord', { readonly radiusM: number; readonly leastM: number }>
   | ValueProblem<'value/behind-baseline', { readonly offsetM: number }>
   | ValueProblem<'value/closes-badly', { readonly misclosureM: number; readonly oneIn: number }>
   | ValueProblem<'value/too-steep', { readonly grade: number; readonly mostGrade: number }>

@@ -1,4 +1,4 @@
-import { outlineRings } from '../curves/index.ts';
+import { figureProblems, tracedRing } from '../curves/index.ts';
 import { checkRing } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
@@ -11,12 +11,15 @@ const sound = new WeakSet<Outline>();
 /**
  * Whether every ring of an outline can stand for ground, curves as the corners they are computed with.
  *
- * Problems: those of `checkRing`, all rings' together, and of widths kept off, each naming the outline
+ * Problems: those of `checkRing`, all rings' together, shape/no-size of a circle or an ellipse, and of widths kept off,
+ * each naming the outline
  */
 export function checkOutline(outline: Outline): Result<Outline> {
   if (sound.has(outline)) return ok(outline);
-  const rings = outlineRings(outline).flatMap((ring): readonly Problem[] => {
-    const checked = checkRing(ring, outline.id, outline.name);
+  const rings = [outline.outer, ...outline.holes].flatMap((traced): readonly Problem[] => {
+    const sizes = figureProblems(traced, outline.id, outline.name);
+    if (sizes.length > 0) return sizes;
+    const checked = checkRing(tracedRing(traced), outline.id, outline.name);
     return checked.ok ? [] : checked.problems;
   });
   const [first, ...more] = [...rings, ...stripProblems(outline)];

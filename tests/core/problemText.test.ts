@@ -17,6 +17,7 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   'shape/too-few-points': { kind: 'shape/too-few-points', where: SHAPE, facts: { points: 2 } },
   'shape/zero-area': { kind: 'shape/zero-area', where: SHAPE, facts: {} },
   'shape/not-finite': { kind: 'shape/not-finite', where: SHAPE, facts: {} },
+  'shape/no-size': { kind: 'shape/no-size', where: SHAPE, facts: { size: 'radius' } },
   'shape/cut-out-outside': { kind: 'shape/cut-out-outside', where: SHAPE, facts: {} },
   'shape/covered-whole': { kind: 'shape/covered-whole', where: SHAPE, facts: {} },
   'shape/overlaps': {
@@ -81,6 +82,12 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     facts: { firstM: 3, secondM: 4, apartM: 9 },
   },
   'value/tapes-cross-flat': { kind: 'value/tapes-cross-flat', where: FIELD, facts: { timesError: 5.6 } },
+  'value/nothing-to-hold': { kind: 'value/nothing-to-hold', where: FIELD, facts: {} },
+  'value/radius-below-half-chord': {
+    kind: 'value/radius-below-half-chord',
+    where: FIELD,
+    facts: { radiusM: 3, leastM: 4.5 },
+  },
   'value/behind-baseline': { kind: 'value/behind-baseline', where: FIELD, facts: { offsetM: -1.2 } },
   'value/closes-badly': { kind: 'value/closes-badly', where: FIELD, facts: { misclosureM: 1.5, oneIn: 40 } },
   'value/lengths-disagree': {
