@@ -1,15 +1,16 @@
-import { outlineRings } from '../curves/index.ts';
 import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
 import { apportionForDisplay, formatLength, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
 import { CUT_OUT_KINDS, type OutlineKind, type Yard, type YardFrame } from '../yard.ts';
 import { areaStepM2, type PrintedZone, printedZones } from './printedZones.ts';
 import type { ResolvedYard, ResolvedZone } from './resolved.ts';
-import { type RingWorking, ringWorking } from './ringWorking.ts';
+import type { RingWorking } from './ringWorking.ts';
 import { ownerOrder } from './ownerOrder.ts';
 import { type SigmaWorking, sigmaWorking } from './sigmaWorking.ts';
+import { type SlopeWorking, slopeWorking } from './slopeWorking.ts';
 import { near, type Shape, shapeOf } from './shape.ts';
 import { stripShapes } from './strips.ts';
+import { outlineEdges, type TracedWorking } from './tracedWorking.ts';
 import { takeAway } from './takeAway.ts';
 
 /** How one zone's areas come about, as numbers to be checked by hand. Areas in the person's unit. */
@@ -18,12 +19,14 @@ export interface AreaWorking {
   readonly units: UnitSystem;
   readonly frame: YardFrame;
   /** The edge first, then the holes an imported outline came with. */
-  readonly rings: readonly RingWorking[];
+  readonly rings: readonly TracedWorking[];
   readonly owned: TakenWorking;
   readonly cutOut: TakenWorking;
   readonly leftOut: TakenWorking;
   readonly balance: readonly BalanceLine[];
   readonly sigma: SigmaWorking;
+  /** null where the ground is level. */
+  readonly slope: SlopeWorking | null;
 }
 
 /** What one set of outlines takes away; ground under two of them goes once. */
@@ -86,7 +89,7 @@ export function areaWorking(resolved: ResolvedYard, yard: Yard, zoneId: string):
   const order = ownerOrder(zones, yard.details.overlapRule);
   const owners = near(shape, order.slice(0, order.indexOf(shape)));
   const strips = near(shape, yard.outlines.flatMap(stripShapes)).flatMap(oneByOne);
-  const rings = outlineRings(outline).map((ring) => ringWorking(ring, units));
+  const rings = outlineEdges(outline, units);
   const worked = workedAreas(zone, rings, units);
   const left = takeAway(shape.regions, owners).regions;
   return {
@@ -104,6 +107,7 @@ export function areaWorking(resolved: ResolvedYard, yard: Yard, zoneId: string):
     ),
     balance: balanceOf(worked, printed, units),
     sigma: sigmaWorking(zone, yard),
+    slope: slopeWorking(zone, outline, worked.treated),
   };
 }
 

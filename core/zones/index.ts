@@ -22,6 +22,7 @@ export {
   printedSum,
   printedZones,
 } from './printedZones.ts';
+export { type CutEnds, partSpreads, type ZonePart } from './partSpreads.ts';
 export { resolveZones } from './resolveZones.ts';
 export type {
   KeepOffStrip,
@@ -37,11 +38,17 @@ export { WIDEST_STRIP_M } from './strips.ts';
 export { type CornerWorking, type RingWorking, ringWorking } from './ringWorking.ts';
 export {
   BALANCE_WORDS,
-  frameWords,
-  ringSumWords,
   roundingWords,
   shownText,
   TWICE_WORDS,
   workedText,
   workingText,
 } from './workingText.ts';
+export type { CurveWorking, SegmentWorking } from './curveWorking.ts';
+export { curveWords, drawnWords, segmentTable } from './curveText.ts';
+export { type FramedRings, frameWords } from './frameWords.ts';
+export { type OutlineWorking, outlineSumWords, outlineText, outlineWorking } from './outlineWorking.ts';
+export { RING_FORMULA, ringSumWords, ringText } from './ringText.ts';
+export { type SlopeWorking, slopeWords } from './slopeWorking.ts';
+export { textTable } from './textTable.ts';
+export { edgeName, type TracedWorking } from './tracedWorking.ts';

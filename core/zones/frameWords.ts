@@ -1,0 +1,37 @@
+import { lengthFigure, FOOT_M, formatNumber, formatSignificant, type UnitSystem } from '../units/index.ts';
+import type { YardFrame } from '../yard.ts';
+import type { RingWorking } from './ringWorking.ts';
+
+export interface FramedRings {
+  readonly frame: YardFrame;
+  readonly units: UnitSystem;
+  readonly rings: readonly RingWorking[];
+}
+
+/** Equatorial radius and first eccentricity squared of WGS 84. Source: EPSG ellipsoid 7030. */
+const WGS84 = { radiusM: 6_378_137, eccentricity2: 0.006_694_379_990_14 };
+
+/** Where the corners' numbers are, and what the map's own scale there does to an area. */
+export function frameWords({ frame, units, rings }: FramedRings): string {
+  if (frame.kind === 'loose')
+    return 'east and north of the sketch’s own origin; the yard is not placed on earth';
+  const { latDeg, lonDeg } = frame.origin;
+  const unitM = units === 'us' ? FOOT_M : 1;
+  const far = Math.max(0, ...rings.flatMap(({ corners }) => corners.map(({ east }) => Math.abs(east))));
+  const partsText = formatSignificant(mostEnlarged(far * unitM, latDeg) * 1e12, 2);
+  return `transverse Mercator on WGS 84 about latitude ${formatNumber(latDeg, 6)}°, longitude ${formatNumber(lonDeg, 6)}°, scale 1; east and north of that point. At ${formatNumber(far, 1)} ${lengthFigure(0, units).unit} east or west of it, the furthest here, the map makes an area larger by ${partsText} parts in 10¹²`;
+}
+
+/**
+ * By what part of itself the frame enlarges an area so far east or west of its origin.
+ *
+ * With k = 1 + x²/(2R²) the scale, k² - 1 = x²/R² to first order; R² = MN, the radii of curvature at the origin.
+ * Accuracy: first order; the next term is x²/R² times smaller
+ * Source: point scale of the transverse Mercator (Snyder 1987, Map Projections, eq. 8-11, from memory)
+ */
+export function mostEnlarged(eastM: number, latDeg: number): number {
+  const sin = Math.sin((latDeg * Math.PI) / 180);
+  const w2 = 1 - WGS84.eccentricity2 * sin ** 2;
+  // MN = a²(1 - e²) / (1 - e² sin²φ)²
+  return (eastM * w2) ** 2 / (WGS84.radiusM ** 2 * (1 - WGS84.eccentricity2));
+}
