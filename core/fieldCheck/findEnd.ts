@@ -12,7 +12,7 @@ export type CheckEnd = { readonly words: string; readonly short: string } & (
 );
 
 /** What lies closer than this is one place: a tape cannot tell them apart. */
-const SAME_PLACE_M = 0.005;
+export const SAME_PLACE_M = 0.005;
 
 /**
  * What stands where the end of a check was put: a corner before a mark, a mark before an edge, the first drawn

@@ -6,6 +6,7 @@
 export type { CheckedYard } from './endBase.ts';
 export { type CheckedDistance, fieldCheck } from './fieldCheck.ts';
 export { type CheckEnd, findEnd } from './findEnd.ts';
+export { checksFollowing, checksFollowingMark } from './checksFollowing.ts';
 export { newCheck } from './newCheck.ts';
 export { cornersOf, type NamedPlace } from './places.ts';
 export { type ScaleHint, scaleHint } from './scaleHint.ts';

@@ -1,3 +1,4 @@
+import { ringBounds } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, Traced } from '../yard.ts';
 
@@ -7,6 +8,8 @@ export interface NamedPlace {
   readonly words: string;
   /** For a narrow column: "Lawn 3". */
   readonly short: string;
+  /** Where it lies on its outline, to tell it from the others in a list: "north-east". */
+  readonly side: string;
 }
 
 /**
@@ -16,15 +19,36 @@ export interface NamedPlace {
 export function cornersOf({ name, outer, holes }: Outline): readonly NamedPlace[] {
   return [outer, ...holes].flatMap((traced, ring) => {
     const of = ring === 0 ? name : `hole ${ring} of ${name}`;
-    return placesOf(traced).map(({ at, words, short }) => ({
+    const places = placesOf(traced);
+    const box = ringBounds(places.map(({ at }) => at));
+    const middle = { xM: (box.minXM + box.maxXM) / 2, yM: (box.minYM + box.maxYM) / 2 };
+    return places.map(({ at, words, short }) => ({
       at,
       words: `${words} of ${of}`,
-      short: `${ring === 0 ? name : of} ${short}`,
+      short: `${of} ${short}`,
+      side: windOf(middle, at),
     }));
   });
 }
 
-function placesOf(traced: Traced): readonly NamedPlace[] {
+const WINDS = [
+  'north',
+  'north-east',
+  'east',
+  'south-east',
+  'south',
+  'south-west',
+  'west',
+  'north-west',
+] as const;
+
+/** The nearest of the eight winds from one place to another. */
+function windOf(from: YardPoint, to: YardPoint): string {
+  const eighths = Math.round(Math.atan2(to.xM - from.xM, to.yM - from.yM) / (Math.PI / 4));
+  return WINDS[(eighths + 8) % 8] ?? 'north';
+}
+
+function placesOf(traced: Traced): readonly Omit<NamedPlace, 'side'>[] {
   if (traced.kind === 'corners') {
     return traced.corners.map(({ xM, yM }, i) => ({
       at: { xM, yM },

@@ -1,9 +1,10 @@
 import { straight } from '../../core/curves/index.ts';
-import { type Edit, makeEdit, newOutline, putRow, removeRow } from '../../core/edits/index.ts';
+import { type Change, type Edit, makeEdit, newOutline, putRow, removeRow } from '../../core/edits/index.ts';
+import { checksFollowing, checksFollowingMark } from '../../core/fieldCheck/index.ts';
 import { checkRing, signedAreaM2 } from '../../core/kernel/index.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
-import type { Mark, MarkKind, Outline, OutlineKind } from '../../core/yard.ts';
+import type { FieldCheck, Mark, MarkKind, Outline, OutlineKind } from '../../core/yard.ts';
 import type { DrawingContext } from './drawing.ts';
 import { nextName } from './names.ts';
 
@@ -33,7 +34,9 @@ export function reshapeEdit(
     const checked = checkRing(ring, outline.id, outline.name);
     if (!checked.ok) return checked;
   }
-  return ok(makeEdit(label, putRow(context.yard, 'outlines', withRings(outline, rings))));
+  const after = withRings(outline, rings);
+  const checks = checksFollowing(context.yard.checks, outline, after);
+  return ok(makeEdit(label, putRow(context.yard, 'outlines', after), ...putChecks(context, checks)));
 }
 
 /** The outline with other rings, each running the way its place asks for. */
@@ -57,7 +60,14 @@ export function placeMarkEdit(context: DrawingContext, kind: MarkKind, at: YardP
 }
 
 export function moveMarkEdit(context: DrawingContext, mark: Mark, at: YardPoint): Edit {
-  return makeEdit(`move ${mark.name}`, putRow(context.yard, 'marks', { ...mark, at }));
+  const after = { ...mark, at };
+  const checks = checksFollowingMark(context.yard.checks, mark, after);
+  return makeEdit(`move ${mark.name}`, putRow(context.yard, 'marks', after), ...putChecks(context, checks));
+}
+
+/** What was taped to a corner or a mark stays taped to it. */
+function putChecks(context: DrawingContext, checks: readonly FieldCheck[]): readonly Change[] {
+  return checks.map((check) => putRow(context.yard, 'checks', check));
 }
 
 export function removeMarkEdit(context: DrawingContext, mark: Mark): Edit | undefined {

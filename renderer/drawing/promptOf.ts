@@ -66,11 +66,12 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
   }
 }
 
+/** The field stays from the first click on: it has the keys, the arrows included, while the ends are pointed out. */
 function tapePrompt({ from, to }: TapeBetweenState): Pick<Prompt, 'text' | 'typedLabel'> {
-  if (from === null)
-    return { text: 'Click a corner, a mark or an edge the tape begins at', typedLabel: null };
-  if (to === null) return { text: 'Click where the tape ends', typedLabel: null };
-  return { text: 'Type what the tape reads:', typedLabel: 'Taped distance' };
+  const typedLabel = 'Taped distance';
+  if (from === null) return { text: 'Click a corner, a mark or an edge the tape begins at:', typedLabel };
+  if (to === null) return { text: 'Click where the tape ends:', typedLabel };
+  return { text: 'Type what the tape reads:', typedLabel };
 }
 
 function placePrompt({ at, known }: PlaceYardState): Pick<Prompt, 'text' | 'typedLabel'> {

@@ -8,6 +8,8 @@ import { readableDeg } from './readableDeg.ts';
 /** A taped line shorter than this on the screen has no room for what the tape read. */
 const LENGTH_FROM_PX = 60;
 const TICK_PX = 6;
+/** Along the line from its middle: the middle of an outline is where its name stands. */
+const READ_AT = -0.4;
 
 interface CheckLinesProps {
   readonly checks: readonly FieldCheck[];
@@ -55,6 +57,7 @@ function CheckLine({ check, lens, units, selected }: CheckLineProps) {
         <text
           className={selected ? 'check-read check-read-selected' : 'check-read'}
           textAnchor="middle"
+          x={READ_AT * half}
           y="-7"
         >
           {text} {unit}

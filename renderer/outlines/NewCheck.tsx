@@ -96,7 +96,7 @@ function EndChoice({ label, yard, chosen, onChoose }: EndChoiceProps) {
         <ChoiceField
           label={`${label}, which place of it`}
           value={`${Math.min(chosen.place, places.length - 1)}`}
-          choices={places.map(({ words }, i) => [`${i}`, words] as const)}
+          choices={places.map(({ words, side }, i) => [`${i}`, `${ofItself(words)}, ${side}`] as const)}
           onChoose={(place) => onChoose({ id: thing?.id ?? '', place: Number(place) })}
         />
       )}
@@ -113,5 +113,10 @@ function placesOf(yard: Yard, id: string): readonly NamedPlace[] {
   const outline = yard.outlines.find((each) => each.id === id);
   if (outline !== undefined) return cornersOf(outline);
   const mark = yard.marks.find((each) => each.id === id);
-  return mark === undefined ? [] : [{ at: mark.at, words: mark.name, short: mark.name }];
+  return mark === undefined ? [] : [{ at: mark.at, words: mark.name, short: mark.name, side: '' }];
+}
+
+/** "corner 3 of Lawn" beside the outline's own field is "corner 3". */
+function ofItself(words: string): string {
+  return words.slice(0, words.lastIndexOf(' of '));
 }

@@ -109,7 +109,7 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
         />
       )}
       <FigureField
-        label="corners taped to within ±"
+        label="corners taped within ±"
         shown={within}
         unit={USUAL_UNITS[units].length}
         note={withinNote(within, units)}
@@ -150,7 +150,7 @@ function readWithin(typed: string, units: UnitSystem): number | null {
 
 function withinNote(typed: string, units: UnitSystem): string {
   if (typed === '') return 'as the yard says';
-  return typed === USUAL_SIGMA[units] ? 'common practice, no source' : 'one standard deviation';
+  return typed === USUAL_SIGMA[units] ? 'usual, no source' : 'one standard deviation';
 }
 
 interface TypedFieldProps {

@@ -59,8 +59,11 @@ function aimAt(at: YardPoint, reachM: number, context: DrawingContext): Snap {
 /** The first click sets one end, the second the other; a third moves the second end. */
 function point(state: TapeBetweenState, aim: Snap): Step {
   if (!FINDABLE.has(aim.to)) {
-    const where = { field: 'a corner, a mark or an edge at that place' };
-    return { state: { ...state, aim, problem: { kind: 'value/missing', where, facts: {} } }, edits: [] };
+    const where = { field: 'the tape' };
+    return {
+      state: { ...state, aim, problem: { kind: 'value/nothing-to-hold', where, facts: {} } },
+      edits: [],
+    };
   }
   if (state.from === null) return { state: { ...state, from: aim.at, problem: null }, edits: [] };
   if (distanceM(state.from, aim.at) === 0) return { state, edits: [] };

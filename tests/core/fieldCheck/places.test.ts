@@ -9,12 +9,23 @@ describe('places of an outline a tape can be held to', () => {
     const lawn = outline('zone', 'Lawn', rect(0, 0, 10, 8), rect(2, 2, 1, 1));
     const places = cornersOf(lawn);
     expect(places).toHaveLength(8); // four corners, and four of the hole
-    expect(places[2]).toEqual({ at: { xM: 10, yM: 8 }, words: 'corner 3 of Lawn', short: 'Lawn 3' }); // as drawn
+    expect(places[2]).toEqual({
+      at: { xM: 10, yM: 8 },
+      words: 'corner 3 of Lawn',
+      short: 'Lawn 3',
+      side: 'north-east',
+    }); // as drawn
     expect(places[4]).toEqual({
       at: { xM: 2, yM: 2 },
       words: 'corner 1 of hole 1 of Lawn',
       short: 'hole 1 of Lawn 1',
+      side: 'south-west',
     }); // as drawn
+  });
+
+  test('are told apart by the wind they lie to', () => {
+    const sides = cornersOf(outline('zone', 'Lawn', rect(0, 0, 10, 8))).map(({ side }) => side);
+    expect(sides).toEqual(['south-west', 'south-east', 'north-east', 'north-west']); // as drawn
   });
 
   test('are the four sides of a circle', () => {

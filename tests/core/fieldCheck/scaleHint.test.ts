@@ -32,18 +32,26 @@ describe('what all taped distances say of the scale', () => {
     const hint = scaleHint(checkedAt([1.018, 1.018, 1.018, 1.018], 0.05));
     expectNear(hint?.ratio ?? Number.NaN, 1.018, 1e-12, 'times'); // as put in
     expectNear(hint?.areaShare ?? Number.NaN, 0.036324, 1e-12, 'of the area'); // 1.018² − 1
-    expect(hint).toMatchObject({ checks: 4, oneWay: true, isOff: true });
+    expect(hint).toMatchObject({ checks: 4, oneWay: true, isOff: true, fits: true });
   });
 
   test('the ratio leans on the sure and long ones, as least squares does', () => {
     const hint = scaleHint(checkedAt([1.01, 1], null));
     // by hand, equal weights: (30.3 × 30 + 40 × 40) / (30² + 40²)
     expectNear(hint?.ratio ?? Number.NaN, 2509 / 2500, 1e-12, 'times');
-    expect(hint).toMatchObject({ ratioSigma: null, isOff: null, oneWay: false });
+    expect(hint).toMatchObject({ ratioSigma: null, isOff: null, fits: null, oneWay: false });
   });
 
   test('within the corners’ own accuracy nothing is called off', () => {
     expect(scaleHint(checkedAt([1.002, 0.999, 1.001, 1.003], 0.1))?.isOff).toBe(false);
+  });
+
+  test('a misread tape among good ones is no scale, and widens the ± of the ratio', () => {
+    const good = scaleHint(checkedAt([1, 1, 1, 1], 0.05));
+    const misread = scaleHint(checkedAt([1, 1.1, 1, 1], 0.05)); // 44 m read for 40 m
+    expect(good?.fits).toBe(true);
+    expect(misread).toMatchObject({ fits: false, isOff: false });
+    expect(misread?.ratioSigma).toBeGreaterThan(5 * (good?.ratioSigma ?? Infinity));
   });
 
   test('its own ± is what errors played out at random come to', () => {

@@ -8,6 +8,7 @@ const hint: ScaleHint = {
   ratioSigma: 0.004,
   oneWay: true,
   isOff: true,
+  fits: true,
   areaShare: 0.036324, // 1.018² − 1
 };
 
@@ -24,7 +25,13 @@ test('a map that is too large says it the other way round', () => {
   expect(words).toContain('2.0% smaller'); // 0.99² − 1 = −0.0199
 });
 
+test('distances that disagree among themselves are laid to no scale', () => {
+  expect(scaleHintWords({ ...hint, fits: false })).toContain('look for a misread tape');
+});
+
 test('nothing is claimed where the tapes do not show it', () => {
   expect(scaleHintWords({ ...hint, oneWay: false, isOff: false })).toContain('no sign that the scale is off');
-  expect(scaleHintWords({ ...hint, isOff: null, ratioSigma: null })).toContain('No accuracy is stated');
+  expect(scaleHintWords({ ...hint, isOff: null, fits: null, ratioSigma: null })).toContain(
+    'No accuracy is stated',
+  );
 });

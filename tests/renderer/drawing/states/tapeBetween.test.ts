@@ -14,13 +14,13 @@ describe('taping between two places', () => {
     expect(hand.yard.checks).toEqual([
       {
         id: 'new-1',
-        name: 'Lawn 1 to Lawn 3', // the corners as drawn
+        name: 'Lawn 1 to 3', // the corners as drawn
         from: { xM: 0, yM: 0 },
         to: { xM: 30, yM: 40 },
         tapedM: 50.2,
       },
     ]);
-    expect(hand.labels).toEqual(['note taped Lawn 1 to Lawn 3']);
+    expect(hand.labels).toEqual(['note taped Lawn 1 to 3']);
     expect(hand.selection).toEqual({ kind: 'check', id: 'new-1' });
     expect(hand.state).toMatchObject({ kind: 'tape-between', from: null, to: null });
   });
@@ -30,9 +30,21 @@ describe('taping between two places', () => {
     expect(hand.yard.checks[0]).toMatchObject({ name: 'Tap to Lawn edge', from: tap.at, tapedM: 28 });
   });
 
+  test('an end stays on its corner and its mark when they are moved, in the same edit', () => {
+    const hand = begun().click([0, 0], [30, 40]).type('50').click([0, 0], [50, 0]).type('51');
+    hand
+      .do({ kind: 'take', tool: { kind: 'select' } })
+      .click([15, 20])
+      .drag([30, 40], [31, 42]);
+    expect(hand.labels.at(-1)).toBe('move a corner of Lawn');
+    expect(hand.yard.checks[0]?.to).toEqual({ xM: 31, yM: 42 }); // where the corner was let go
+    hand.do({ kind: 'choose', selection: { kind: 'mark', id: 'tap' } }).drag([50, 0], [52, 1]);
+    expect(hand.yard.checks[1]).toMatchObject({ from: { xM: 0, yM: 0 }, to: { xM: 52, yM: 1 } }); // with the mark
+  });
+
   test('bare ground cannot be found again and is no end', () => {
     const hand = begun().click([10, 10]);
-    expect(hand.state.problem?.kind).toBe('value/missing');
+    expect(hand.state.problem?.kind).toBe('value/nothing-to-hold');
     expect(hand.state).toMatchObject({ from: null });
     expect(hand.click([0, 0]).state).toMatchObject({ from: { xM: 0, yM: 0 }, problem: null });
   });
