@@ -1,6 +1,7 @@
 import { Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType, type Paths64 } from 'clipper2-ts';
 import { Defect } from '../result.ts';
 import type { Region, Ring, YardPoint } from '../spaces.ts';
+import { findCrossing } from './crossing.ts';
 import { ringPerimeterM, signedAreaM2 } from './measure.ts';
 import { nestRings } from './nestRings.ts';
 
@@ -40,20 +41,39 @@ export type GridPaths = Paths64;
  * ways would cancel under the non-zero rule used afterwards.
  */
 export function toGrid(regions: readonly Region[]): GridPaths {
-  return regions.flatMap((region) =>
-    run(ClipType.Union, rings(region).map(ringToGrid), [], FillRule.EvenOdd),
-  );
+  return regions.flatMap((region) => {
+    const paths = rings(region).map(ringToGrid);
+    const [only, ...more] = paths;
+    if (only !== undefined && more.length === 0 && only.length >= LONG_RING) {
+      const clean = cleanPath(only);
+      if (clean !== undefined) return [clean];
+    }
+    return run(ClipType.Union, paths, [], FillRule.EvenOdd);
+  });
+}
+
+/** From so many corners on it is quicker to see that a ring crosses itself nowhere than to union it. */
+const LONG_RING = 64;
+
+/** A simple path as the library would hand it back, counter-clockwise; undefined when it is not simple. */
+function cleanPath(path: GridPaths[number]): GridPaths[number] | undefined {
+  const apart = withoutRepeats(path);
+  // In whole grid steps, on which the predicates are asked about the very corners that are overlaid.
+  const ring = apart.map(({ x, y }) => ({ xM: x, yM: y }));
+  if (ring.length < 3 || findCrossing(ring) !== undefined) return undefined;
+  return signedAreaM2(ring) < 0 ? apart.reverse() : apart;
+}
+
+function withoutRepeats(path: GridPaths[number]): GridPaths[number] {
+  return path.filter((corner, i) => {
+    const next = path[(i + 1) % path.length];
+    return corner.x !== next?.x || corner.y !== next.y;
+  });
 }
 
 /** A ring with its corners moved to the grid, those that fall together taken as one. */
 export function snapRing(ring: Ring): YardPoint[] {
-  const path = ringToGrid(ring);
-  return ringFromGrid(
-    path.filter((corner, i) => {
-      const next = path[(i + 1) % path.length];
-      return corner.x !== next?.x || corner.y !== next.y;
-    }),
-  );
+  return ringFromGrid(withoutRepeats(ringToGrid(ring)));
 }
 
 /** Rings of fewer than three corners hold no ground, and the library trips over an empty one. */
@@ -157,7 +177,7 @@ function ringToGrid(ring: Ring): { x: number; y: number }[] {
   });
 }
 
-function ringFromGrid(path: Paths64[number]): YardPoint[] {
+export function ringFromGrid(path: Paths64[number]): YardPoint[] {
   return path.map(({ x, y }) => ({ xM: x / PER_M, yM: y / PER_M }));
 }
 

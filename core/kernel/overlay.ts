@@ -1,5 +1,6 @@
 import { Defect } from '../result.ts';
 import type { Region, YardPoint } from '../spaces.ts';
+import { placeClear, withClearHoles } from './clearHoles.ts';
 import {
   bufferGrid,
   clipLineGrid,
@@ -10,10 +11,11 @@ import {
   gridPerimeterM,
   offsetGrid,
   overlayGrid,
+  ringFromGrid,
   toGrid,
 } from './clipper.ts';
 import { joinRegions } from './joinRegions.ts';
-import { orientRegion, regionsAreaM2 } from './measure.ts';
+import { orientRegion, regionsAreaM2, ringBounds } from './measure.ts';
 import { overlayBySecondKernel } from './secondKernel.ts';
 
 /**
@@ -75,14 +77,41 @@ export function splitRegions(
   by: readonly Region[],
 ): { inside: Region[]; outside: Region[] } {
   const a = joinRegions(from);
-  // These may overlap; the overlay counts what any of them covers.
-  const b = toGrid(by);
+  const lawn = fromGrid(a);
+  const parts = by.map((region) => toGrid([region])).filter((paths) => paths.length > 0);
+  const rings = parts.map((paths) =>
+    paths.length === 1 ? ringFromGrid(paths[0] as GridPaths[number]) : undefined,
+  );
+  // What lies clear of every edge is a hole as it is, and most beds of most yards do.
+  const placed = placeClear(
+    lawn,
+    parts.map((paths, i) => ({
+      ring: rings[i],
+      bounds: ringBounds(rings[i] ?? paths.flatMap(ringFromGrid)),
+    })),
+  );
+  const holes = rings.flatMap((ring, i) => {
+    const within = placed[i] as number;
+    return ring === undefined || within < 0 ? [] : [[ring, within] as const];
+  });
+  const rest = parts.filter((_, i) => (placed[i] as number) < 0);
+  const split = rest.length === 0 ? { inside: [], outside: lawn } : splitByOverlay(a, rest);
+  if (holes.length === 0) return split;
+  return {
+    inside: [...split.inside, ...holes.map(([outer]) => ({ outer, holes: [] }))],
+    outside: withClearHoles(split.outside, holes, rest.length === 0),
+  };
+}
+
+/** @param parts each clean; they may overlap, the overlay counts what any of them covers */
+function splitByOverlay(a: GridPaths, parts: readonly GridPaths[]): { inside: Region[]; outside: Region[] } {
+  const b = parts.flat();
   const outside = overlayGrid('subtract', a, b);
   const inside = overlayGrid('intersect', a, b);
   const first = { inside: fromGrid(inside), outside: fromGrid(outside) };
   // The areas are those of the nested regions, so that a hole given to the wrong ring, or to none, shows too.
   if (closes(a, regionsAreaM2(first.inside), regionsAreaM2(first.outside))) return first;
-  const second = splitBySecondKernel(fromGrid(a), fromGrid(joinRegions(by)));
+  const second = splitBySecondKernel(fromGrid(a), fromGrid(joinRegions(parts.flatMap(fromGrid))));
   if (closes(a, regionsAreaM2(second.inside), regionsAreaM2(second.outside))) return second;
   throw new Defect('two overlay kernels lost ground');
 }

@@ -1,3 +1,4 @@
+import { edgePath } from '../curves/index.ts';
 import {
   bufferLine,
   intersectRegions,
@@ -9,7 +10,7 @@ import {
 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import type { Region, YardPoint } from '../spaces.ts';
-import type { Outline, Traced, TracedCorner } from '../yard.ts';
+import type { Outline, Traced } from '../yard.ts';
 import type { KeepOffStrip } from './resolved.ts';
 import { type Shape, shapeOf } from './shape.ts';
 
@@ -100,10 +101,6 @@ function alongEdge(outline: Outline, line: readonly YardPoint[], widthM: number)
   // Round ends: strips along neighbouring edges meet without a gap at the corner, whatever its angle.
   const strip = bufferLine(line, widthM, 'round');
   return outline.kind === 'zone' ? intersectRegions(strip, regions) : subtractRegions(strip, regions);
-}
-
-function edgePath({ corners }: Extract<Traced, { kind: 'corners' }>, edge: number): readonly YardPoint[] {
-  return [corners[edge], corners[(edge + 1) % corners.length]] as readonly TracedCorner[];
 }
 
 function boundsOf(regions: readonly Region[]): RingBounds {

@@ -1,6 +1,5 @@
-import { BoxIndex, RegionIndex, regionContains, reversedRing, splitRegions } from '../kernel/index.ts';
-import { Defect } from '../result.ts';
-import type { Region, Ring, YardPoint } from '../spaces.ts';
+import { placeClear, splitRegions, withClearHoles } from '../kernel/index.ts';
+import type { Region, Ring } from '../spaces.ts';
 import type { Shape } from './shape.ts';
 
 export interface Left {
@@ -22,35 +21,26 @@ export interface Left {
  */
 export function takeAway(regions: readonly Region[], shapes: readonly Shape[]): Left {
   if (shapes.length === 0 || regions.length === 0) return { regions, cut: [], whole: [] };
-  const indexes = regions.map(indexOf);
-  const boxes = new BoxIndex(shapes, ({ bounds }) => bounds);
-  // Which of the regions each whole shape lies in.
-  const whole = new Map<Shape, number>();
-  const rest: Shape[] = [];
-  for (const shape of shapes) {
-    const outer = simpleRing(shape);
-    const isApart = outer !== undefined && boxes.meeting(shape.bounds).length === 1;
-    const within = isApart ? indexes.findIndex((index) => index.holdsClear(outer)) : -1;
-    if (within < 0) rest.push(shape);
-    else whole.set(shape, within);
-  }
-  const { left, cut } = cutAway(regions, rest);
+  const rings = shapes.map(simpleRing);
+  const placed = placeClear(
+    regions,
+    shapes.map(({ bounds }, i) => ({ bounds, ring: rings[i] })),
+  );
+  const isWhole = (_: Shape, i: number): boolean => (placed[i] ?? -1) >= 0;
+  const whole = shapes.filter(isWhole);
+  const { left, cut } = cutAway(
+    regions,
+    shapes.filter((shape, i) => !isWhole(shape, i)),
+  );
+  const holes = rings.flatMap((ring, i) => {
+    const within = placed[i] ?? -1;
+    return ring === undefined || within < 0 ? [] : [[ring, within] as const];
+  });
   return {
-    regions: whole.size === 0 ? left : withHoles(left, whole, left === regions),
+    regions: holes.length === 0 ? left : withClearHoles(left, holes, left === regions),
     cut,
-    whole: [...whole.keys()],
+    whole,
   };
-}
-
-/** Regions do not change; a zone that is not dragged answers from the index it had. */
-const indexes = new WeakMap<Region, RegionIndex>();
-
-function indexOf(region: Region): RegionIndex {
-  const known = indexes.get(region);
-  if (known !== undefined) return known;
-  const index = new RegionIndex(region);
-  indexes.set(region, index);
-  return index;
 }
 
 function cutAway(
@@ -69,23 +59,4 @@ function cutAway(
 function simpleRing({ regions }: Shape): Ring | undefined {
   const [only, ...others] = regions;
   return others.length === 0 && only?.holes.length === 0 ? only.outer : undefined;
-}
-
-/** @param asBefore the pieces are the regions the shapes were found in, not what an overlay made of them */
-function withHoles(
-  regions: readonly Region[],
-  shapes: ReadonlyMap<Shape, number>,
-  asBefore: boolean,
-): Region[] {
-  const holes = regions.map((region) => [...region.holes]);
-  for (const [shape, within] of shapes) {
-    const ring = simpleRing(shape) ?? [];
-    // Clear of all that was overlaid, so one corner tells which piece the shape lies in.
-    const owner = asBefore
-      ? within
-      : regions.findIndex((piece) => regionContains(piece, ring[0] as YardPoint));
-    if (owner < 0) throw new Defect(`no ground round ${shape.outline.id}`);
-    holes[owner]?.push(reversedRing(ring));
-  }
-  return regions.map(({ outer }, i) => ({ outer, holes: holes[i] ?? [] }));
 }

@@ -1,6 +1,9 @@
-import { formatArea, formatAreaSigma, otherUnits, type UnitSystem } from '../../core/units/index.ts';
+import { formatArea, formatAreaSigma, otherUnits } from '../../core/units/index.ts';
+import { AMOUNTS_BY_WORDS } from '../../core/slope/index.ts';
+import type { YardDetails } from '../../core/yard.ts';
 import {
-  type PrintedSum,
+  balanceWords,
+  type PrintedAreas,
   printedSum,
   printedZones,
   type ResolvedYard,
@@ -40,18 +43,19 @@ export async function runAreas(words: readonly string[], voice: Voice): Promise<
   }
   for (const note of notes) voice.err(`${note}\n`);
   sayProblems(voice, resolved.value.warnings, units);
-  voice.out(areaTable(resolved.value, units));
+  voice.out(areaTable(resolved.value, yard.details));
   return DONE;
 }
 
 /** The schedule in both unit systems, rounded as on the screen and the sheet, so that rows and columns add up. */
-function areaTable(resolved: ResolvedYard, units: UnitSystem): string {
+function areaTable(resolved: ResolvedYard, { unitSystem: units, amountsBy }: YardDetails): string {
   const other = otherUnits(units);
   const zones = printedZones(resolved, units);
   const others = printedZones(resolved, other);
+  const anySlopes = resolved.zones.some((zone) => zone.slope !== null);
   const anyOwned = zones.some((zone) => zone.ownedByOtherM2 > 0);
-  const rowOf = (name: string, zone: PrintedSum, same: PrintedSum): string[] => {
-    const both = (areaOf: (from: PrintedSum) => number): string =>
+  const rowOf = (name: string, zone: PrintedAreas, same: PrintedAreas): string[] => {
+    const both = (areaOf: (from: PrintedAreas) => number): string =>
       `${formatArea(areaOf(zone), units)} (${formatArea(areaOf(same), other)})`;
     const sigma = zone.sigmaM2 === null ? '' : ` ${formatAreaSigma(zone.sigmaM2, units)}`;
     return [
@@ -61,13 +65,27 @@ function areaTable(resolved: ResolvedYard, units: UnitSystem): string {
       ...(anyOwned ? [both((from) => from.ownedByOtherM2)] : []),
       both((from) => from.turfM2),
       `${both((from) => from.treatedM2)}${sigma}`,
+      ...(anySlopes ? [both((from) => from.surfaceM2)] : []),
     ];
   };
-  return tableText(
-    ['zone', 'gross', 'cut-outs', ...(anyOwned ? ['owned by another zone'] : []), 'turf', 'treated'],
+  const table = tableText(
+    [
+      'zone',
+      'gross',
+      'cut-outs',
+      ...(anyOwned ? ['owned by another zone'] : []),
+      'turf',
+      'treated',
+      ...(anySlopes ? ['its surface'] : []),
+    ],
     [
       ...zones.map((zone, i) => rowOf(zone.name, zone, others[i] ?? zone)),
       rowOf('total', printedSum(zones), printedSum(others)),
     ],
   );
+  return [
+    table,
+    ...(anyOwned ? [`${balanceWords(printedSum(zones), units)}\n`] : []),
+    ...(anySlopes ? [`amounts are worked out from ${AMOUNTS_BY_WORDS[amountsBy]}\n`] : []),
+  ].join('');
 }

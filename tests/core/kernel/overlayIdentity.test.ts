@@ -32,7 +32,8 @@ vi.mock('../../../core/kernel/secondKernel.ts', async (original) => {
 });
 
 const lawn = [region(rect(0, 0, 10, 10))];
-const beds = [region(rect(2, 2, 3, 3)), region(rect(8, 8, 4, 4))];
+// The first two touch, so that no bed is simply a hole and all are overlaid.
+const beds = [region(rect(2, 2, 3, 1)), region(rect(2, 3, 3, 2)), region(rect(8, 8, 4, 4))];
 
 afterEach(() => {
   spoil.first = null;

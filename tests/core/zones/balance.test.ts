@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { regionsAreaM2, ringPerimeterM, unionRegions } from '../../../core/kernel/index.ts';
-import { OVERLAP_RULES, type Outline, type OverlapRule } from '../../../core/yard.ts';
+import { OVERLAP_RULES, type Outline, type OverlapRule, type TracedCorner } from '../../../core/yard.ts';
 import {
   areaStepM2,
   type ResolvedYard,
@@ -179,7 +179,7 @@ describe('what cannot stand is named and nothing is counted', () => {
     [
       'a circle of no radius',
       { ...outline('bed', 'z', []), outer: { kind: 'circle', centre: { xM: 0, yM: 0 }, radiusM: 0 } },
-      'shape/zero-area',
+      'shape/no-size',
     ],
     [
       'a circle of radius NaN',
@@ -187,11 +187,26 @@ describe('what cannot stand is named and nothing is counted', () => {
         ...outline('bed', 'z', []),
         outer: { kind: 'circle', centre: { xM: 0, yM: 0 }, radiusM: Number.NaN },
       },
-      'shape/not-finite',
+      'shape/no-size',
     ],
   ] as const)('%s', (_name, bad, kind) => {
     const answer = resolveZones(groundOf([outline('zone', 'good', rect(0, 0, 9, 9)), bad as Outline]));
     expect(answer.ok ? [] : answer.problems).toMatchObject([{ kind, where: { outlineId: 'z' } }]);
+  });
+
+  test('a curve that crosses itself, at the place where it does', () => {
+    // The arc over the south edge bulges through the north one.
+    const [sw, ...rest] = rect(0, 0, 10, 2);
+    const corners: TracedCorner[] = [
+      { xM: 0, yM: 0, ...sw, run: { kind: 'arc', via: { xM: 5, yM: 4 } } },
+      ...rest,
+    ];
+    const arched = { ...outline('zone', 'z', []), outer: { kind: 'corners', corners } as const };
+    const answer = resolveZones(groundOf([arched]));
+    const [problem] = answer.ok ? [] : answer.problems;
+    expect(problem).toMatchObject({ kind: 'shape/self-crossing', where: { outlineId: 'z', name: 'z' } });
+    const at = problem && 'at' in problem.where ? problem.where.at : undefined;
+    expectNear(at?.yM ?? Number.NaN, 2, 1e-9, 'm'); // on the north edge
   });
 
   test('corners drawn twice and outlines drawn twice count once', () => {

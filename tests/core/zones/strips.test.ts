@@ -70,6 +70,18 @@ describe('along an edge', () => {
     ]);
   });
 
+  test('that is an arc follows the arc', () => {
+    // Half a circle of radius 5 over the north edge, run from the north-east corner to the north-west.
+    const arched = outline('zone', 'lawn', rect(0, 0, 10, 4));
+    const corners: readonly TracedCorner[] = rect(0, 0, 10, 4).map((corner, i) =>
+      i === 2 ? { ...corner, run: { kind: 'arc', via: { xM: 5, yM: 9 } }, keepOffM: 1 } : corner,
+    );
+    const areaM2 = stripM2({ ...arched, outer: { kind: 'corners', corners } });
+    const halfRing = (Math.PI / 2) * (25 - 16);
+    const ends = 2 * (Math.PI / 4); // a quarter circle below each end, inside the lawn
+    expectNear(areaM2, halfRing + ends, 2e-3 * 16 + shortM2(4), 'm²'); // the arc within 2 mm over its 15.7 m
+  });
+
   test('that has no length keeps off the ground round its corner', () => {
     const doubled = outline('bed', 'b', [{ xM: 0, yM: 0 }, ...rect(0, 0, 6, 4)]);
     expectNear(stripM2(withEdge(doubled, 0, 1)), (Math.PI * 3) / 4, shortM2(5), 'm²'); // three quarters of a circle
