@@ -11,3 +11,4 @@ export { newCheck } from './newCheck.ts';
 export { cornersOf, type NamedPlace } from './places.ts';
 export { type ScaleHint, scaleHint } from './scaleHint.ts';
 export { tapeSigmaM } from './tapeSigma.ts';
+export { verdictWords } from './verdictWords.ts';

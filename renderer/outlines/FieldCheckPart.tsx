@@ -1,4 +1,4 @@
-import { type CheckedDistance, fieldCheck, scaleHint } from '../../core/fieldCheck/index.ts';
+import { type CheckedDistance, fieldCheck, scaleHint, verdictWords } from '../../core/fieldCheck/index.ts';
 import { fineLengthFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
@@ -77,8 +77,10 @@ function Difference({ checked: { differenceM, sigmaM }, units }: CellProps) {
 }
 
 /** In words, with a sign before them for the eye that runs down the column. */
-function Verdict({ checked: { verdict, endsFound } }: { readonly checked: CheckedDistance }) {
-  if (!endsFound) return <span className="verdict-outside">? an end was moved</span>;
-  if (verdict === 'not-stated') return '– no ± stated';
-  return verdict === 'inside' ? '✓ inside' : <span className="verdict-outside">✗ outside</span>;
+function Verdict({ checked }: { readonly checked: CheckedDistance }) {
+  const { verdict, endsFound } = checked;
+  const words = verdictWords(checked);
+  if (endsFound && verdict === 'inside') return `✓ ${words}`;
+  if (endsFound && verdict === 'not-stated') return `– ${words}`;
+  return <span className="verdict-outside">{`${endsFound ? '✗' : '?'} ${words}`}</span>;
 }
