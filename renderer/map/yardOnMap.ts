@@ -6,6 +6,9 @@ import type { Xy } from '../drawing/index.ts';
 /** Where a loose yard is drawn: round latitude 0, longitude 0, so that one code path serves both kinds. */
 const NOWHERE: LonLat = { lonDeg: 0, latDeg: 0 };
 
+/** The web map's plane ends at 85.05° and is stretched eleven times there; a yard beyond this is drawn as a loose one is. */
+const MOST_LAT_DEG = 84;
+
 /** Web-map pixels of the whole world at zoom 0, as Leaflet counts them. */
 const WORLD_PX = 256;
 
@@ -20,7 +23,8 @@ export class YardOnMap {
   readonly #points = new WeakMap<YardPoint, Xy>();
 
   constructor(frame: YardFrame) {
-    this.origin = frame.kind === 'placed' ? frame.origin : NOWHERE;
+    const onMap = frame.kind === 'placed' && Math.abs(frame.origin.latDeg) <= MOST_LAT_DEG;
+    this.origin = onMap ? frame.origin : NOWHERE;
   }
 
   toLonLat(at: YardPoint): LonLat {

@@ -31,6 +31,21 @@ describe('the yard on the web map', () => {
     }
   });
 
+  test('a yard beyond the web map’s ends is drawn like a loose one, north up and true to scale', () => {
+    for (const latDeg of [89.9, -89.9, 85]) {
+      const polar = new YardOnMap({ kind: 'placed', origin: { lonDeg: 20, latDeg } });
+      for (const at of [
+        { xM: 0, yM: 0 },
+        { xM: 400, yM: -250 },
+      ]) {
+        expectNear(polar.toWorld(at).x, loose.toWorld(at).x, 0, 'px'); // the loose yard's own place
+        expectNear(polar.toWorld(at).y, loose.toWorld(at).y, 0, 'px');
+      }
+    }
+    const northern = new YardOnMap({ kind: 'placed', origin: { lonDeg: 20, latDeg: 83.9 } });
+    expectNear(northern.toWorld({ xM: 0, yM: 0 }).x, 256 * (20 / 360 + 0.5), 1e-9, 'px'); // 20° east of the middle
+  });
+
   test('layer pixels keep a thousandth of a pixel at the closest zoom', () => {
     const { x, y } = placed.toWorld({ xM: 0, yM: 0 });
     const lens = new Lens(placed, 26, { x: Math.round(x * 2 ** 26), y: Math.round(y * 2 ** 26) });
