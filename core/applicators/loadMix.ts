@@ -5,6 +5,7 @@
  */
 export interface LoadMix {
   readonly sectionId: string;
+  /** The ground it is mixed for: the map's area, or the sloping surface. */
   readonly areaM2: number;
   readonly productL: number;
   readonly carrierL: number;

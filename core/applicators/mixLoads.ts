@@ -6,6 +6,7 @@ import type { LoadMix } from './loadMix.ts';
 /** The ground of one load. */
 export interface LoadGround {
   readonly id: string;
+  /** In the terms amounts are worked out in: the map's area, or the sloping surface. */
   readonly areaM2: number;
 }
 

@@ -1,3 +1,4 @@
+import { AMOUNTS_BY_WORDS } from '../slope/index.ts';
 import { areaFigure, dialFigure, type Figure, formatDial, formatRate, volumeFigure } from '../units/index.ts';
 import { at, boxOutline, INK, line, type PageBox, pen, RULE, shape, SOFT_INK, text } from './drawing.ts';
 import type { LedgerColumn } from './ledger.ts';
@@ -46,13 +47,19 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
   return {
     kind: 'ledger',
     title: 'Loads',
-    note: applicator.name,
+    note: figures.isMixedBySurface
+      ? `${applicator.name}; by ${AMOUNTS_BY_WORDS.surface}, not ${AMOUNTS_BY_WORDS.plan}`
+      : applicator.name,
     ledger: {
       columns: [
         { title: 'load', share: 0.6, align: 'right' },
         { title: 'section', share: 0.8, align: 'left' },
         { title: 'zone', share: 1.8, align: 'left' },
-        { title: `treats, ${areaFigure(0, units).unit}`, share: 1, align: 'right' },
+        {
+          title: `${figures.isMixedBySurface ? 'surface' : 'treats'}, ${areaFigure(0, units).unit}`,
+          share: 1,
+          align: 'right',
+        },
         { title: `product, ${productUnit}`, share: 1.1, align: 'right' },
         {
           title: `${hoseEnd ? 'water through hose' : 'carrier'}, ${carrierUnit}`,
@@ -65,7 +72,7 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
         String(load.load),
         load.section.id,
         load.section.zoneName,
-        areaFigure(load.areaM2, units).text,
+        areaFigure(load.mixedM2, units).text,
         volumeFigure(load.productL, units, productUnit).text,
         volumeFigure(load.carrierL, units, carrierUnit).text,
         hoseEnd
@@ -77,7 +84,7 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
         'all',
         '',
         areaFigure(
-          figures.loads.reduce((sum, load) => sum + load.areaM2, 0),
+          figures.loads.reduce((sum, load) => sum + load.mixedM2, 0),
           units,
         ).text,
         volumeFigure(figures.productTotalL, units, productUnit).text,
@@ -120,7 +127,7 @@ function drawCard(context: SheetContext, load: LoadFigures, box: PageBox): PageM
     hoseEnd
       ? ['dial', dialFigure(load.dialRatio ?? 0, units)]
       : ['fill to', volumeFigure(load.productL + load.carrierL, units, figures.carrierUnit)],
-    ['treats', areaFigure(load.areaM2, units)],
+    [figures.isMixedBySurface ? 'surface' : 'treats', areaFigure(load.mixedM2, units)],
   ];
   const marks: PageMark[] = [
     shape([boxOutline(box)], null, pen(INK, 0.3)),

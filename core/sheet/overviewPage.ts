@@ -99,7 +99,11 @@ function loadsAtAGlance({ figures, units, applicator, plan, isPoured }: SheetCon
       { title: 'load', share: 0.5, align: 'right' },
       { title: 'section', share: 0.7, align: 'left' },
       { title: 'zone', share: 2, align: 'left' },
-      { title: `treats, ${areaFigure(0, units).unit}`, share: 1, align: 'right' },
+      {
+        title: `${figures.isMixedBySurface ? 'map area' : 'treats'}, ${areaFigure(0, units).unit}`,
+        share: 1,
+        align: 'right',
+      },
       { title: `product, ${figures.productUnit}`, share: 1, align: 'right' },
       { title: `${hoseEnd ? 'water' : 'carrier'}, ${figures.carrierUnit}`, share: 1, align: 'right' },
       { title: 'passes', share: 0.8, align: 'right' },

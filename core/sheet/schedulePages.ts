@@ -1,3 +1,4 @@
+import { AMOUNTS_BY_WORDS } from '../slope/index.ts';
 import {
   areaFigure,
   areaSigmaFigure,
@@ -10,6 +11,7 @@ import {
   otherUnits,
 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
+import { checkTables } from './checkTable.ts';
 import { type CoveredGround, coverageFigures } from './coverageFigures.ts';
 import type { LedgerCell, LedgerRow } from './ledger.ts';
 import { type FlowItem, flowOverPages } from './pageFlow.ts';
@@ -22,7 +24,8 @@ const LENGTH: Readonly<Record<UnitSystem, string>> = { us: 'ft', metric: 'm' };
 /** The area schedule by zone and by section, and how the passes cover the ground. */
 export function schedulePages(context: SheetContext): DraftPage[] {
   const paper = paperPlan(context.paper, 'portrait');
-  const items = [zoneSchedule(context), sectionSchedule(context), coverageSchedule(context)];
+  const schedules = [zoneSchedule(context), sectionSchedule(context), coverageSchedule(context)];
+  const items = [...schedules, ...checkTables(context.yard, context.units)];
   return flowOverPages(paper.body, items).map((marks) => ({
     paper,
     title: 'Areas',
@@ -32,10 +35,11 @@ export function schedulePages(context: SheetContext): DraftPage[] {
   }));
 }
 
-function zoneSchedule({ units, figures }: SheetContext): FlowItem {
+function zoneSchedule({ units, figures, plan, yard }: SheetContext): FlowItem {
   const other = otherUnits(units);
   const { zones, zoneSum } = figures;
   const shared = zoneSum.ownedByOtherM2 > 0;
+  const slopes = plan.ground.resolved.zones.some((zone) => zone.slope !== null);
   const rowOf = (name: string, zone: Omit<typeof zoneSum, 'groundM2'>): LedgerRow => [
     name,
     areaFigure(zone.grossM2, units).text,
@@ -44,12 +48,16 @@ function zoneSchedule({ units, figures }: SheetContext): FlowItem {
     areaFigure(zone.turfM2, units).text,
     areaFigure(zone.leftOutM2, units).text,
     withSigma(zone.treatedM2, zone.sigmaM2, units),
+    ...(slopes ? [areaFigure(zone.surfaceM2, units).text] : []),
     withSigma(zone.otherTreatedM2, zone.sigmaM2, other),
   ];
   return {
     kind: 'ledger',
     title: 'Zones',
-    note: 'gross = turf + cut-outs; turf = treated + left out; ± is one standard deviation',
+    note: [
+      'gross = turf + cut-outs; turf = treated + left out; ± is one standard deviation',
+      ...(slopes ? [`amounts by ${AMOUNTS_BY_WORDS[yard.details.amountsBy]}`] : []),
+    ].join('; '),
     ledger: {
       columns: [
         { title: 'zone', share: 2, align: 'left' },
@@ -59,6 +67,7 @@ function zoneSchedule({ units, figures }: SheetContext): FlowItem {
         { title: `turf, ${UNIT[units]}`, share: 1, align: 'right' },
         { title: `left out, ${UNIT[units]}`, share: 1, align: 'right' },
         { title: `treated, ${UNIT[units]}`, share: 1.3, align: 'right' },
+        ...(slopes ? [{ title: `its surface, ${UNIT[units]}`, share: 1, align: 'right' } as const] : []),
         { title: `treated, ${UNIT[other]}`, share: 1.3, align: 'right' },
       ],
       rows: zones.map((zone) => rowOf(zone.name, zone)),

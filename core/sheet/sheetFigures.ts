@@ -22,6 +22,8 @@ export interface LoadFigures {
   readonly section: Section;
   readonly areaM2: number;
   readonly otherAreaM2: number;
+  /** What the load is mixed for: `areaM2`, or its sloping surface where the yard says so. */
+  readonly mixedM2: number;
   readonly productL: number;
   readonly carrierL: number;
   readonly dialRatio: number | null;
@@ -31,6 +33,8 @@ export interface LoadFigures {
 export interface SheetFigures {
   readonly zones: readonly ZoneFigures[];
   readonly zoneSum: PrintedSum & Pick<ZoneFigures, 'otherTreatedM2'>;
+  /** Whether amounts are worked out from a surface that is not the map's area. */
+  readonly isMixedBySurface: boolean;
   readonly loads: readonly LoadFigures[];
   readonly productUnit: ShownVolumeUnit;
   readonly carrierUnit: ShownVolumeUnit;
@@ -43,6 +47,7 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
   const zones = zoneFigures(plan, units);
   const areas = sectionAreas(plan, zones, units, (zone) => zone.treatedM2);
   const otherAreas = sectionAreas(plan, zones, otherUnits(units), (zone) => zone.otherTreatedM2);
+  const mixedAreas = sectionAreas(plan, zones, units, (zone) => zone.amountsM2);
   const largestL = plan.mixes.reduce((most, mix) => Math.max(most, mix.productL), 0);
   const productUnit = volumeUnitFor(largestL, units);
   const carrierUnit = carrierUnitFor(units);
@@ -60,12 +65,15 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
     if (section === undefined) return [];
     const areaM2 = areas.get(section.id) ?? mix.areaM2;
     const otherAreaM2 = otherAreas.get(section.id) ?? mix.areaM2;
+    const mixedM2 = mixedAreas.get(section.id) ?? mix.areaM2;
     const [productL, carrierL] = [products[i] as number, carriers[i] as number];
-    return [{ load: i + 1, section, areaM2, otherAreaM2, productL, carrierL, dialRatio: mix.dialRatio }];
+    const { dialRatio } = mix;
+    return [{ load: i + 1, section, areaM2, otherAreaM2, mixedM2, productL, carrierL, dialRatio }];
   });
   return {
     zones,
     zoneSum: { ...printedSum(zones), otherTreatedM2: sum(zones.map((zone) => zone.otherTreatedM2)) },
+    isMixedBySurface: plan.ground.resolved.zones.some((zone) => zone.amountFactor !== 1),
     loads,
     productUnit,
     carrierUnit,

@@ -3,6 +3,7 @@
  * and regions; out: a grade (rise over run) and the surface over the map's area. Method: √(1 + g²), for one grade
  * or facet by facet. Out of scope: which of a yard's zones slopes, and which area amounts are taken from.
  */
+export { AMOUNTS_BY_WORDS } from './amountsBy.ts';
 export {
   degreesOfGrade,
   formatGrade,

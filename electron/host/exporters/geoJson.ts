@@ -3,7 +3,7 @@ import { yardToLonLat } from '../../../core/frame/index.ts';
 import { orientRegion } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { LonLat, Region, Ring, YardPoint } from '../../../core/spaces.ts';
-import type { Yard } from '../../../core/yard.ts';
+import type { Outline, Yard } from '../../../core/yard.ts';
 
 /** RFC 7946, with the foreign members it allows beside the features. */
 export interface GeoJsonFile {
@@ -28,17 +28,20 @@ export type GeoJsonShape =
 
 /**
  * A placed yard's outlines and marks, at full precision. The member `yard` carries what else is needed to make
- * the same yard of it again; products, applicators, jobs and pictures stay behind.
+ * the same yard of it again; products, applicators, jobs, pictures and elevation grids stay behind.
  * Problems: file/yard-has-no-place for a loose yard
  */
 export function yardToGeoJson(yard: Yard, fileName: string): Result<GeoJsonFile> {
-  const { frame, name, groundDate, unitSystem, cornerSigmaM } = yard.details;
+  const { frame, name, groundDate, unitSystem, cornerSigmaM, amountsBy } = yard.details;
   if (frame.kind === 'loose') {
     return trouble({ kind: 'file/yard-has-no-place', where: { fileName }, facts: {} });
   }
   const { origin } = frame;
   const outlines = yard.outlines.map((outline) =>
-    feature({ kind: outline.kind, name: outline.name }, polygon(origin, [tracedRegion(outline)])),
+    feature(
+      { kind: outline.kind, name: outline.name, ...slopeMember(outline) },
+      polygon(origin, [tracedRegion(outline)]),
+    ),
   );
   const marks = yard.marks.map(({ kind, name, at }) =>
     feature({ kind, name }, { type: 'Point', coordinates: position(origin, at) }),
@@ -46,9 +49,14 @@ export function yardToGeoJson(yard: Yard, fileName: string): Result<GeoJsonFile>
   const { lonDeg: originLonDeg, latDeg: originLatDeg } = origin;
   return ok({
     type: 'FeatureCollection',
-    yard: { name, groundDate, unitSystem, cornerSigmaM, originLonDeg, originLatDeg },
+    yard: { name, groundDate, unitSystem, cornerSigmaM, amountsBy, originLonDeg, originLatDeg },
     features: [...outlines, ...marks],
   });
+}
+
+/** Rise over run of a zone that slopes by one grade; a slope by an elevation grid stays behind with its grid. */
+function slopeMember({ slope }: Outline): { readonly slopeGrade?: number } {
+  return slope?.kind === 'grade' ? { slopeGrade: slope.grade } : {};
 }
 
 export function feature(

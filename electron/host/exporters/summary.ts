@@ -1,6 +1,6 @@
 import { problemText } from '../../../core/problemText.ts';
 import type { GroundPlan } from '../../../core/plan/index.ts';
-import type { Yard } from '../../../core/yard.ts';
+import type { Yard, YardDetails } from '../../../core/yard.ts';
 import type { ResolvedYard } from '../../../core/zones/index.ts';
 
 /** The figures of a yard, and of a plan when there is one, in SI at full precision. */
@@ -10,8 +10,10 @@ export interface Summary {
   /** The origin of the yard frame (transverse Mercator on WGS84, scale 1); null for a loose yard. */
   readonly frameOrigin: { readonly lonDeg: number; readonly latDeg: number } | null;
   readonly units: Readonly<Record<string, string>>;
+  /** Which area amounts and loads are worked out from; every other area here is the map's. */
+  readonly amountsBy: YardDetails['amountsBy'];
   readonly zones: readonly ZoneSummary[];
-  readonly totals: Omit<ZoneSummary, 'name' | 'sigmaM2'>;
+  readonly totals: Omit<ZoneSummary, 'name' | 'sigmaM2' | 'surfaceFactor'>;
   readonly overlaps: readonly { readonly between: readonly string[]; readonly areaM2: number }[];
   readonly warnings: readonly string[];
 }
@@ -25,6 +27,9 @@ export interface ZoneSummary {
   readonly netAreaM2: number;
   /** Net less keep-off strips and check plots. */
   readonly treatedAreaM2: number;
+  /** The treated ground as it slopes: treated area × surface factor. */
+  readonly surfaceAreaM2: number;
+  readonly surfaceFactor: number;
   readonly sigmaM2: number | null;
 }
 
@@ -53,6 +58,8 @@ export function summaryOf(yard: Yard, resolved: ResolvedYard): Summary {
       ownedByOtherAreaM2,
       netAreaM2,
       treatedAreaM2,
+      surfaceAreaM2: treatedAreaM2 * zone.surfaceFactor,
+      surfaceFactor: zone.surfaceFactor,
       sigmaM2,
     };
   });
@@ -62,6 +69,7 @@ export function summaryOf(yard: Yard, resolved: ResolvedYard): Summary {
     groundDate,
     frameOrigin: frame.kind === 'placed' ? frame.origin : null,
     units: UNITS,
+    amountsBy: yard.details.amountsBy,
     zones,
     totals: {
       grossAreaM2: total((zone) => zone.grossAreaM2),
@@ -69,6 +77,7 @@ export function summaryOf(yard: Yard, resolved: ResolvedYard): Summary {
       ownedByOtherAreaM2: total((zone) => zone.ownedByOtherAreaM2),
       netAreaM2: total((zone) => zone.netAreaM2),
       treatedAreaM2: total((zone) => zone.treatedAreaM2),
+      surfaceAreaM2: total((zone) => zone.surfaceAreaM2),
     },
     overlaps: resolved.overlaps.map(({ ownerId, otherId, areaM2 }) => ({
       between: [nameOf(ownerId), nameOf(otherId)],

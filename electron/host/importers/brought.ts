@@ -1,5 +1,5 @@
 import type { LonLat } from '../../../core/spaces.ts';
-import type { MarkKind, OutlineKind, UnitSystem } from '../../../core/yard.ts';
+import type { MarkKind, OutlineKind, UnitSystem, YardDetails } from '../../../core/yard.ts';
 
 /** What a file of outlines brings, still on the globe and not yet in any yard. */
 export interface BroughtFeatures {
@@ -18,6 +18,8 @@ export interface BroughtOutline {
   readonly feature: string;
   readonly outer: readonly LonLat[];
   readonly holes: readonly (readonly LonLat[])[];
+  /** Rise over run; null where the file states none. */
+  readonly slopeGrade: number | null;
 }
 
 export interface BroughtMark {
@@ -31,5 +33,6 @@ export interface BroughtDetails {
   readonly groundDate: string;
   readonly unitSystem: UnitSystem;
   readonly cornerSigmaM: number | null;
+  readonly amountsBy: YardDetails['amountsBy'];
   readonly origin: LonLat;
 }

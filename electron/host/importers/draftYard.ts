@@ -105,7 +105,9 @@ function yardFromFeatures(fileName: string, features: BroughtFeatures, today: st
     said?.unitSystem ?? usualUnits(origin),
     said?.groundDate ?? today,
   );
-  const start = { ...empty, details: { ...empty.details, cornerSigmaM: said?.cornerSigmaM ?? null } };
+  const cornerSigmaM = said?.cornerSigmaM ?? null;
+  const amountsBy = said?.amountsBy ?? empty.details.amountsBy;
+  const start = { ...empty, details: { ...empty.details, cornerSigmaM, amountsBy } };
   const made = addRows(fileName, { kind: 'features', features }, origin, start);
   return made.ok ? ok({ ...made.value, document: made.value.yard }) : made;
 }

@@ -81,7 +81,10 @@ function outlineOf(
   const [first, ...more] = problems;
   if (first !== undefined) return trouble(first, ...more);
   const region = orientRegion({ outer, holes });
-  return ok(newOutline({ id, kind, name, outer: straight(region.outer), holes: region.holes.map(straight) }));
+  const grade = kind === 'zone' ? brought.slopeGrade : null;
+  const slope = grade === null ? null : ({ kind: 'grade', grade } as const);
+  const [edge, within] = [straight(region.outer), region.holes.map(straight)];
+  return ok(newOutline({ id, kind, name, outer: edge, holes: within, slope }));
 }
 
 /** A hole with one of these takes nothing away. */

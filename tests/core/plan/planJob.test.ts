@@ -124,6 +124,35 @@ describe('the plan of a job', () => {
     expect(sum(plan.mixes.map((mix) => mix.areaM2))).toBeCloseTo(60, 3); // 10 × 12 m less the shared 5 × 12 m
   });
 
+  test('mixes for the sloping surface where the yard says so, and for the map’s area where not', () => {
+    const bank: Outline = { ...FRONT, slope: { kind: 'grade', grade: 0.75 } };
+    const byMap = yardWith({ outlines: [bank, BACK] });
+    const bySurface = { ...byMap, details: { ...byMap.details, amountsBy: 'surface' } as const };
+    const mapL = (20 * 12 + 30 * 20) * flOzPer1000Ft2(3); // by hand: rate × (front + back)
+    const surfaceL = (20 * 12 * 1.25 + 30 * 20) * flOzPer1000Ft2(3); // √(1 + 0.75²) = 1.25 on the front alone
+    expect(planOf(byMap).productTotalL).toBeCloseTo(mapL, 6);
+    expect(planOf(bySurface).productTotalL).toBeCloseTo(surfaceL, 6);
+  });
+
+  test('cuts a slope into loads that fit the applicator by its surface', () => {
+    const bank: Outline = { ...BACK, slope: { kind: 'grade', grade: 0.75 } };
+    fc.assert(
+      fc.property(fc.double({ min: 4, max: 20, noNaN: true }), (capacityL) => {
+        const byMap = yardWith({ outlines: [bank], applicator: { capacityL } });
+        const yard = { ...byMap, details: { ...byMap.details, amountsBy: 'surface' } as const };
+        const plan = planOf(yard);
+        const loadM2 = loadAreaM2(yard.products[0] as Product, yard.applicators[0] as Applicator);
+        expect(plan.mixes).toHaveLength(Math.ceil((600 * 1.25) / loadM2)); // ⌈surface / load⌉; 30 × 20 × √(1 + 0.75²)
+        for (const mix of plan.mixes) {
+          expect(mix.productL + mix.carrierL).toBeLessThanOrEqual(capacityL * (1 + 1e-6)); // none overflows
+        }
+        const mapM2 = sum(plan.ground.sections.map((section) => section.areaM2));
+        expect(mapM2).toBeCloseTo(600, 3); // sections stay the map's: 30 × 20
+      }),
+      { numRuns: 10 },
+    );
+  });
+
   test('of a hose-end sprayer carries its dial', () => {
     const applicator = { kind: 'hose-end', capacityL: 0.95, carrierLPerM2: galPer1000Ft2(5) } as const;
     const plan = planOf(yardWith({ applicator }));

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { mixPages } from '../../../core/sheet/mixPages.ts';
 import { LONG_STRIP, MANY_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';
-import { contextOf } from '../../support/sheetContexts.ts';
+import { sheetFigures } from '../../../core/sheet/sheetFigures.ts';
+import { contextOf, onASlope } from '../../support/sheetContexts.ts';
 import { textsOf } from '../../support/sheetPages.ts';
 
 test('every load has a card, over as many pages as it takes', () => {
@@ -24,4 +25,18 @@ test('a card shows the amounts of the table', () => {
   const words = mixPages(context).flatMap((page) => textsOf(page.marks));
   // A1 is 132 m² at 0.95 mL/m²: 125.4 mL, 4.24 US fl oz of 29.57 mL
   expect(words.filter((word) => word === '4.2')).toHaveLength(2); // in the table and on the card
+});
+
+test('amounts by the sloping surface are said to be so, with the area they are for', () => {
+  const context = contextOf(THREE_ZONES);
+  const plan = onASlope(context.plan, 1.25);
+  const sloping = { ...context, plan, figures: sheetFigures(plan, context.units) };
+  const [level, said] = [context, sloping].map((each) =>
+    mixPages(each)
+      .flatMap((page) => textsOf(page.marks))
+      .join(' '),
+  );
+  expect(level).not.toContain('surface');
+  expect(said).toContain('by the sloping surface, not the map’s area');
+  expect(said).toContain('surface, '); // the column's head, in place of “treats”
 });

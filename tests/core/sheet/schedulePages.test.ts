@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { schedulePages } from '../../../core/sheet/schedulePages.ts';
 import { THREE_ZONES } from '../../support/handMadeYards.ts';
-import { contextOf } from '../../support/sheetContexts.ts';
+import { sheetFigures } from '../../../core/sheet/sheetFigures.ts';
+import { contextOf, onASlope } from '../../support/sheetContexts.ts';
 import { textsOf } from '../../support/sheetPages.ts';
 
 const words = schedulePages(contextOf(THREE_ZONES)).flatMap((page) => textsOf(page.marks));
@@ -29,4 +30,16 @@ test('ground another zone owns has a column of its own only where there is some'
   const zoneSum = { ...context.figures.zoneSum, ownedByOtherM2: 3 };
   const shared = schedulePages({ ...context, figures: { ...context.figures, zoneSum } });
   expect(shared.flatMap((page) => textsOf(page.marks))).toContain('elsewhere, ft²');
+});
+
+test('plan and surface stand side by side only where a zone slopes, and which of them amounts are by is said', () => {
+  expect(words.join(' ')).not.toContain('its surface'); // all level
+  const context = contextOf(THREE_ZONES);
+  const plan = onASlope(context.plan, 1.25);
+  const { details } = context.yard;
+  const yard = { ...context.yard, details: { ...details, amountsBy: 'surface' } as const };
+  const sloping = { ...context, yard, plan, figures: sheetFigures(plan, context.units) };
+  const said = schedulePages(sloping).flatMap((page) => textsOf(page.marks));
+  expect(said.join(' ')).toContain('its surface, ');
+  expect(said.join(' ')).toContain('amounts by the sloping surface');
 });

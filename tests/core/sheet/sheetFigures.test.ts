@@ -3,6 +3,7 @@ import { sheetFigures } from '../../../core/sheet/sheetFigures.ts';
 import { areaStepM2 } from '../../../core/zones/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
+import { onASlope } from '../../support/sheetContexts.ts';
 import { LONG_STRIP, NINE_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';
 
 test('the sigma of all zones together is the root of the sum of squares', () => {
@@ -42,4 +43,16 @@ test('only zones the job treats are in the schedule', () => {
 test('areas are stepped by whole square feet or tenths of a square metre', () => {
   expect(areaStepM2('us')).toBe(0.09290304); // 0.3048² m², the international foot
   expect(areaStepM2('metric')).toBe(0.1);
+});
+
+test('loads add up to what amounts are worked out from, on a slope too', () => {
+  const { plan } = handMadePlan(THREE_ZONES);
+  const level = sheetFigures(plan, 'us');
+  expect(level.isMixedBySurface).toBe(false); // nothing slopes
+  expect(level.loads.map((load) => load.mixedM2)).toEqual(level.loads.map((load) => load.areaM2)); // level
+  const bank = sheetFigures(onASlope(plan, 1.25), 'us');
+  expect(bank.isMixedBySurface).toBe(true); // all zones slope, and amounts are by it
+  const mixed = bank.loads.reduce((sum, load) => sum + load.mixedM2, 0);
+  expectNear(mixed, bank.zoneSum.amountsM2, 1e-9, 'm²'); // to the last digit shown
+  expectNear(mixed, bank.zoneSum.treatedM2 * 1.25, 3 * areaStepM2('us'), 'm²'); // three zones, each to its own step
 });

@@ -72,6 +72,7 @@ export class FeatureReader {
 
   readGeometry(geometry: unknown, kind: SaidKind, name: string | null, feature: string): void {
     if (kind.unknown !== null) this.#leaveOut(`the kind “${kind.unknown}”, which is not known here`);
+    if (kind.slopeIsOdd) this.#leaveOut('a slope that is no grade (rise over run) from 0 to 2');
     const outlinesBefore = this.outlines.length;
     const marksBefore = this.marks.length;
     this.#walk(geometry, kind, name, feature, 0);
@@ -153,7 +154,8 @@ export class FeatureReader {
       read.push(points);
     }
     const [outer = [], ...holes] = read;
-    this.outlines.push({ kind: kind.outline ?? 'zone', name, feature, outer, holes });
+    const { slopeGrade } = kind;
+    this.outlines.push({ kind: kind.outline ?? 'zone', name, feature, outer, holes, slopeGrade });
   }
 
   #point(coordinates: unknown, kind: SaidKind, name: string | null, feature: string): void {

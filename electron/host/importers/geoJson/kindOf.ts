@@ -1,19 +1,36 @@
+import { MOST_GRADE } from '../../../../core/slope/index.ts';
 import { MARK_KINDS, type MarkKind, OUTLINE_KINDS, type OutlineKind } from '../../../../core/yard.ts';
 
-/** What a feature's `kind` says; `unknown` keeps a word that is none of ours. */
+/** What a feature says it is; `unknown` keeps a word that is none of ours. */
 export interface SaidKind {
   readonly outline: OutlineKind | null;
   readonly mark: MarkKind | null;
   readonly unknown: string | null;
+  /** Rise over run of a zone; null = not stated, or not as a grade. */
+  readonly slopeGrade: number | null;
+  /** Whether a slope is stated that is no grade a lawn can have. */
+  readonly slopeIsOdd: boolean;
 }
 
 export function kindOf(properties: Readonly<Record<string, unknown>>): SaidKind {
   const said = properties.kind;
-  if (typeof said !== 'string' || said.trim() === '') return { outline: null, mark: null, unknown: null };
+  const slope = slopeOf(properties);
+  if (typeof said !== 'string' || said.trim() === '') {
+    return { outline: null, mark: null, unknown: null, ...slope };
+  }
   const word = said.trim().toLowerCase();
   const outline = OUTLINE_KINDS.find((kind) => kind === word) ?? null;
   const mark = MARK_KINDS.find((kind) => kind === word) ?? null;
-  return { outline, mark, unknown: outline === null && mark === null ? said.trim().slice(0, 40) : null };
+  const unknown = outline === null && mark === null ? said.trim().slice(0, 40) : null;
+  return { outline, mark, unknown, ...slope };
+}
+
+function slopeOf({
+  slopeGrade,
+}: Readonly<Record<string, unknown>>): Pick<SaidKind, 'slopeGrade' | 'slopeIsOdd'> {
+  if (slopeGrade === undefined || slopeGrade === null) return { slopeGrade: null, slopeIsOdd: false };
+  const isGrade = typeof slopeGrade === 'number' && slopeGrade >= 0 && slopeGrade <= MOST_GRADE;
+  return isGrade ? { slopeGrade, slopeIsOdd: false } : { slopeGrade: null, slopeIsOdd: true };
 }
 
 /** The feature's name, in whichever of the usual spellings; null when it has none. */

@@ -9,17 +9,20 @@ export function yardMemberOf(root: Readonly<Record<string, unknown>>): BroughtDe
   const said = root.yard;
   if (!isMembers(said)) return null;
   const { name, groundDate, unitSystem, cornerSigmaM, originLonDeg, originLatDeg } = said;
+  // Files from before it was written have none.
+  const amountsBy = said.amountsBy ?? 'plan';
   const isWhole =
     typeof name === 'string' &&
     typeof groundDate === 'string' &&
     /^\d{4}-\d{2}-\d{2}$/.test(groundDate) &&
     (unitSystem === 'us' || unitSystem === 'metric') &&
     (cornerSigmaM === null || isWithin(cornerSigmaM, 0, 100)) &&
+    (amountsBy === 'plan' || amountsBy === 'surface') &&
     isWithin(originLonDeg, -180, 180) &&
     isWithin(originLatDeg, -84, 84);
   if (!isWhole) return null;
   const origin = { lonDeg: originLonDeg, latDeg: originLatDeg };
-  return { name: name.slice(0, 120), groundDate, unitSystem, cornerSigmaM, origin };
+  return { name: name.slice(0, 120), groundDate, unitSystem, cornerSigmaM, amountsBy, origin };
 }
 
 function isWithin(value: unknown, least: number, most: number): value is number {
