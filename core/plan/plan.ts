@@ -7,6 +7,7 @@ import type { Problem } from '../problems.ts';
 
 /** What a plan is made from, besides the outlines. */
 export interface PlanRequest {
+  /** What one load covers, in the terms of `ResolvedZone.amountFactor`; sections and their areas are the map's. */
   readonly loadAreaM2: number;
   readonly swathM: number;
   readonly paceMPerS: number;

@@ -110,7 +110,15 @@ function cutZones(
       treated: zone.treated,
     };
     const heading = headingDeg ?? bestHeadingDeg(zone, swathM);
-    const cut = planSections(ground, { loadAreaM2, policy, headingDeg: heading, swathM, isCancelled });
+    // A load covers its area of sloping ground where amounts are by the surface, and that is less of the map.
+    const loadOnMapM2 = loadAreaM2 / zone.amountFactor;
+    const cut = planSections(ground, {
+      loadAreaM2: loadOnMapM2,
+      policy,
+      headingDeg: heading,
+      swathM,
+      isCancelled,
+    });
     if (!cut.ok) return cut;
     sections.push(...cut.value.sections);
     cutLines.push(...cut.value.cutLines);

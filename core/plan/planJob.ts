@@ -1,4 +1,10 @@
-import { checkApplicator, loadAreaM2, type LoadMix, mixLoads } from '../applicators/index.ts';
+import {
+  checkApplicator,
+  loadAreaM2,
+  type LoadGround,
+  type LoadMix,
+  mixLoads,
+} from '../applicators/index.ts';
 import { checkCarrier, checkRate } from '../products/index.ts';
 import type { Problem } from '../problems.ts';
 import { Defect, ok, type Result, trouble } from '../result.ts';
@@ -42,7 +48,7 @@ export function planJob(yard: Yard, jobId: string, control?: GroundControl): Res
   const planned = planGround(resolved, request, control);
   if (!planned.ok) return planned;
   const ground = { ...planned.value, warnings: [...allowed.value, ...planned.value.warnings] };
-  return ok({ ground, ...totalsOf(mixLoads(inWalkingOrder(ground), product, applicator)) });
+  return ok({ ground, ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)) });
 }
 
 /** The job with its product and applicator, or which of them is missing. */
@@ -93,6 +99,14 @@ function inWalkingOrder(ground: GroundPlan): readonly Section[] {
   }
   const orderOf = (section: Section): number => firstPass.get(section.id) ?? Number.MAX_SAFE_INTEGER;
   return [...ground.sections].sort((a, b) => orderOf(a) - orderOf(b));
+}
+
+/** The sections' areas in the terms the yard's amounts are worked out in, in walking order. */
+function loadGrounds(ground: GroundPlan): readonly LoadGround[] {
+  const factors = new Map(ground.resolved.zones.map((zone) => [zone.zoneId, zone.amountFactor]));
+  return inWalkingOrder(ground).map(({ id, zoneId, areaM2 }) => {
+    return { id, areaM2: areaM2 * (factors.get(zoneId) ?? 1) };
+  });
 }
 
 function totalsOf(mixes: readonly LoadMix[]): Omit<JobPlan, 'ground'> {
