@@ -9,3 +9,11 @@
 export { MOST_SECTIONS, planSections } from './planSections.ts';
 export type { SectionRequest, ZoneGround, ZoneSections } from './planSections.ts';
 export type { CutLine, Section } from './section.ts';
+export {
+  cutTable,
+  type SectionWorking,
+  sectionShownWords,
+  sectionSumWords,
+  sectionText,
+  sectionWorking,
+} from './sectionWorking.ts';

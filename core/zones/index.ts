@@ -40,7 +40,7 @@ export {
   BALANCE_WORDS,
   roundingWords,
   shownText,
-  TWICE_WORDS,
+  twiceWords,
   workedText,
   workingText,
 } from './workingText.ts';

@@ -33,7 +33,7 @@ export function roundingWords({ balance, units }: AreaWorking): readonly string[
     .filter(({ stepOff }) => stepOff)
     .map(
       ({ item, worked, shown }) =>
-        `${item} ${workedText(worked, units)} is shown as ${shownText(shown, units)}, one step off the nearest: all zones’ figures are rounded together (largest remainder), so that rows and columns add up`,
+        `${item} ${workedText(worked, units)} is shown as ${shownText(shown, units)}, not the nearest: all zones’ figures are rounded together (largest remainder), so that rows and columns add up`,
     );
 }
 
@@ -82,11 +82,16 @@ function takenText(title: string, taken: TakenWorking, units: UnitSystem): reado
         workedText(ownArea, units),
         workedText(takes, units),
       ]),
-      ...(twice === 0 ? [] : [[TWICE_WORDS, '', workedText(-twice, units)]]),
+      ...(twice === 0 ? [] : [[twiceWords(taken, units), '', workedText(-twice, units)]]),
       ['together', '', workedText(taken.together, units)],
     ]),
   ];
 }
 
-/** The line between what each takes and what they take together. */
-export const TWICE_WORDS = 'ground under two of them, and rounding';
+/** The line between what each takes and what they take together: shared ground, or only their last digits. */
+export function twiceWords({ shapes, countedTwice }: TakenWorking, units: UnitSystem): string {
+  const lastDigit = units === 'us' ? 0.01 : 0.001;
+  // Each row, and the line together, may be half a last digit off.
+  const isRounding = Math.abs(countedTwice) <= ((shapes.length + 1) / 2) * lastDigit + lastDigit / 10;
+  return isRounding ? 'rounding of the rows above' : 'ground under two of them, counted once';
+}

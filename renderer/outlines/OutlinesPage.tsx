@@ -9,6 +9,7 @@ import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import { FieldCheckPart } from './FieldCheckPart.tsx';
+import { OutlineWorkingPart } from './OutlineWorkingPart.tsx';
 import { OverlapsPart } from './OverlapsPart.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
@@ -38,6 +39,9 @@ export function OutlinesPage() {
       <DrawPart />
       {outline && <SelectedOutline key={outline.id} outline={outline} />}
       {outline?.kind === 'zone' && <WorkingPart key={`working ${outline.id}`} zoneId={outline.id} />}
+      {outline && outline.kind !== 'zone' && (
+        <OutlineWorkingPart key={`working ${outline.id}`} outline={outline} />
+      )}
       {mark && <SelectedMark key={mark.id} mark={mark} />}
       {others.length > 0 && (
         <PagePart title="Cut out or left untreated" aside="each with its own whole area">

@@ -1,92 +1,61 @@
-import { useMemo, useState } from 'react';
-import { areaFigure, formatNumber, lengthFigure } from '../../core/units/index.ts';
+import { useMemo } from 'react';
+import { areaFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import {
-  type AreaWorking,
   areaWorking,
   BALANCE_WORDS,
   frameWords,
-  type RingWorking,
-  ringSumWords,
   roundingWords,
   shownText,
+  slopeWords,
   type TakenWorking,
-  TWICE_WORDS,
+  twiceWords,
   workedText,
   workingText,
 } from '../../core/zones/index.ts';
 import { useOpenYard } from '../app/context.ts';
 import { Ledger } from '../shared/Ledger.tsx';
-import { PagePart } from '../shared/PageHead.tsx';
-import { copyText } from './copyText.ts';
+import { EdgeLedgers, FORMULA_WORDS } from '../shared/EdgeLedgers.tsx';
+import { WorkingFold } from '../shared/WorkingFold.tsx';
 import { SigmaLedger, TightenLine } from './SigmaPart.tsx';
 
-/** How the area of the zone in hand comes about, to be checked by hand or copied; closed until asked for. */
+/** How the area of the zone in hand comes about. */
 export function WorkingPart({ zoneId }: { readonly zoneId: string }) {
-  const [open, setOpen] = useState(false);
-  const { resolved } = useOpenYard();
+  const { yard, resolved } = useOpenYard();
   // With no areas there is nothing to work out; what stands in the way is said above.
   if (resolved === null) return null;
+  const text = (): string => {
+    const working = areaWorking(resolved, yard, zoneId);
+    return working === undefined ? '' : workingText(working);
+  };
   return (
-    <PagePart title="Working" aside="how its area comes about">
-      <TightenLine zoneId={zoneId} />
-      <div className="do-row">
-        <button type="button" className="do" aria-expanded={open} onClick={() => setOpen(!open)}>
-          {open ? 'hide' : 'show the working'}
-        </button>
-        {open && <CopyButton zoneId={zoneId} />}
-      </div>
-      {open && <OpenWorking zoneId={zoneId} />}
-    </PagePart>
+    <WorkingFold
+      aside="how its area comes about"
+      of={resolved}
+      text={text}
+      always={<TightenLine zoneId={zoneId} />}
+    >
+      {() => <OpenWorking zoneId={zoneId} />}
+    </WorkingFold>
   );
 }
 
-function useWorking(zoneId: string): AreaWorking | undefined {
+/** Worked out only while it is open: it takes an overlay for each outline near. */
+function OpenWorking({ zoneId }: { readonly zoneId: string }) {
   const { yard, resolved } = useOpenYard();
-  return useMemo(
+  const working = useMemo(
     () => (resolved === null ? undefined : areaWorking(resolved, yard, zoneId)),
     [resolved, yard, zoneId],
   );
-}
-
-function CopyButton({ zoneId }: { readonly zoneId: string }) {
-  const working = useWorking(zoneId);
-  const [said, setSaid] = useState<{ readonly of: AreaWorking; readonly words: string } | null>(null);
-  if (working === undefined) return null;
-  return (
-    <>
-      <button
-        type="button"
-        className="do"
-        onClick={async () => {
-          const done = await copyText(workingText(working));
-          setSaid({ of: working, words: done ? 'copied' : 'this window could not copy' });
-        }}
-      >
-        copy
-      </button>
-      <span className="note" role="status">
-        {said?.of === working ? said.words : ''}
-      </span>
-    </>
-  );
-}
-
-function OpenWorking({ zoneId }: { readonly zoneId: string }) {
-  const working = useWorking(zoneId);
   if (working === undefined) return null;
   const { units } = working;
   const unit = areaFigure(0, units).unit;
   return (
     <>
       <p className="said">
-        {frameWords(working)}. A = ½ Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ), x east, y north. Digits are for checking the sums,
-        not a claim of accuracy.
+        {frameWords(working)}. {FORMULA_WORDS}
       </p>
-      {working.rings.map((ring, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: rings have no name but their place
-        <RingLedgers key={i} ring={ring} units={units} name={i === 0 ? 'edge' : `hole ${i}`} />
-      ))}
+      <EdgeLedgers rings={working.rings} units={units} />
       <TakenLedger title="owned by another zone" taken={working.owned} units={units} />
       <TakenLedger title="cut out" taken={working.cutOut} units={units} />
       <TakenLedger title="keep-offs, strips and check plots" taken={working.leftOut} units={units} />
@@ -107,50 +76,13 @@ function OpenWorking({ zoneId }: { readonly zoneId: string }) {
           {words}
         </p>
       ))}
+      {working.slope !== null &&
+        slopeWords(working.slope, units).map((words) => (
+          <p key={words} className="said">
+            {words}
+          </p>
+        ))}
       <SigmaLedger sigma={working.sigma} units={units} />
-    </>
-  );
-}
-
-interface RingProps {
-  readonly ring: RingWorking;
-  readonly units: UnitSystem;
-  readonly name: string;
-}
-
-/** Two narrow ledgers rather than one that is wider than the page. */
-function RingLedgers({ ring, units, name }: RingProps) {
-  const length = lengthFigure(0, units).unit;
-  const corner = (value: number): string => formatNumber(value, ring.cornerDecimals);
-  const product = (value: number): string => formatNumber(value, ring.productDecimals);
-  return (
-    <>
-      <Ledger
-        caption={`Corners of the ${name}`}
-        columns={[
-          { head: `${name}: corner`, align: 'left' },
-          { head: `x east ${length}`, align: 'right' },
-          { head: `y north ${length}`, align: 'right' },
-        ]}
-        rows={ring.corners.map(({ east, north }, i) => ({
-          key: `${i}`,
-          cells: [i + 1, corner(east), corner(north)],
-        }))}
-      />
-      <Ledger
-        caption={`Products of the ${name}`}
-        columns={[
-          { head: 'i', align: 'left' },
-          { head: 'xᵢ yᵢ₊₁', align: 'right' },
-          { head: 'xᵢ₊₁ yᵢ', align: 'right' },
-        ]}
-        rows={ring.corners.map(({ eastByNextNorth, nextEastByNorth }, i) => ({
-          key: `${i}`,
-          cells: [i + 1, product(eastByNextNorth), product(nextEastByNorth)],
-        }))}
-        sum={['Σ', product(ring.eastByNextNorthSum), product(ring.nextEastByNorthSum)]}
-      />
-      <p className="said">{ringSumWords(ring, units)}</p>
     </>
   );
 }
@@ -170,7 +102,7 @@ function TakenLedger({ title, taken, units }: TakenProps) {
   }));
   const twice = {
     key: 'twice',
-    cells: [TWICE_WORDS, '', workedText(-taken.countedTwice, units)],
+    cells: [twiceWords(taken, units), '', workedText(-taken.countedTwice, units)],
   };
   return (
     <Ledger

@@ -11,6 +11,7 @@ import { PlanNews } from '../shared/PlanNews.tsx';
 import { CoveragePart } from './CoveragePart.tsx';
 import { CutLineLedger } from './CutLineLedger.tsx';
 import { SectionLedger } from './SectionLedger.tsx';
+import { SectionWorkingPart } from './SectionWorkingPart.tsx';
 
 /** Where to walk: sections, the lines to flag, the lanes, and how well they cover the ground. */
 export function WalkPage() {
@@ -27,6 +28,7 @@ export function WalkPage() {
       <YardHead title="Walk" about={job?.name} />
       <PlanNews />
       {plan && <SectionLedger plan={plan} units={units} />}
+      {plan && <SectionWorkingPart plan={plan} />}
       {plan && plan.ground.cutLines.length > 0 && <CutLineLedger plan={plan} units={units} />}
       {job && (
         <PagePart title="Lanes" aside="leave empty and the plan picks the bearing">

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { areaWorking, resolveZones, workingText } from '../../../core/zones/index.ts';
+import { areaWorking, resolveZones, twiceWords, workingText } from '../../../core/zones/index.ts';
 import { outline, rect } from '../../support/builders.ts';
 import { yardOf } from '../../support/drawing.ts';
 
@@ -23,4 +23,13 @@ test('the copied working holds corners, products, sums and the balance in lines 
   expect(lines).toContain('treated 184.000 184.0'); // 200 - 16
   // cornerSigmaM is null above
   expect(lines).toContain('± not stated: nothing says how well the corners of lawn, rose were placed');
+});
+
+test('the line under what is taken says whether ground is shared or only digits are', () => {
+  const shape = { name: 'bed', kind: 'bed', ownArea: 1, takes: 1 } as const;
+  const taken = (countedTwice: number) => ({ shapes: [shape, shape], countedTwice, together: 2 });
+  // Two rows and their sum, half a last digit each: 1.5 of them at most.
+  expect(twiceWords(taken(0.01), 'us')).toBe('rounding of the rows above'); // 1 of 0.01
+  expect(twiceWords(taken(-0.001), 'metric')).toBe('rounding of the rows above'); // 1 of 0.001
+  expect(twiceWords(taken(0.02), 'us')).toBe('ground under two of them, counted once'); // 2 of 0.01
 });

@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { formatNumber, lengthFigure } from '../../core/units/index.ts';
+import type { UnitSystem } from '../../core/yard.ts';
+import { type RingWorking, ringSumWords } from '../../core/zones/index.ts';
+import { Ledger } from './Ledger.tsx';
+import { MOST_CORNERS_SHOWN, shownCorners } from './shownCorners.ts';
+
+interface RingProps {
+  readonly ring: RingWorking;
+  readonly units: UnitSystem;
+  readonly name: string;
+}
+
+/** A ring corner by corner, in two narrow ledgers rather than one that is wider than the page. */
+export function RingLedgers({ ring, units, name }: RingProps) {
+  const [all, setAll] = useState(false);
+  const length = lengthFigure(0, units).unit;
+  const corner = (value: number): string => formatNumber(value, ring.cornerDecimals);
+  const product = (value: number): string => formatNumber(value, ring.productDecimals);
+  const count = ring.corners.length;
+  const rows = shownCorners(ring, all);
+  return (
+    <>
+      <Ledger
+        caption={`Corners of the ${name}`}
+        columns={[
+          { head: `${name}: corner`, align: 'left' },
+          { head: `x east ${length}`, align: 'right' },
+          { head: `y north ${length}`, align: 'right' },
+        ]}
+        rows={rows.map(({ number, east, north }) => ({
+          key: `${number}`,
+          cells: [number, corner(east), corner(north)],
+        }))}
+      />
+      <Ledger
+        caption={`Products of the ${name}`}
+        columns={[
+          { head: 'i', align: 'left' },
+          { head: 'xᵢ yᵢ₊₁', align: 'right' },
+          { head: 'xᵢ₊₁ yᵢ', align: 'right' },
+        ]}
+        rows={rows.map(({ number, eastByNextNorth, nextEastByNorth }) => ({
+          key: `${number}`,
+          cells: [number, product(eastByNextNorth), product(nextEastByNorth)],
+        }))}
+        sum={['Σ', product(ring.eastByNextNorthSum), product(ring.nextEastByNorthSum)]}
+      />
+      {count > MOST_CORNERS_SHOWN && (
+        <div className="do-row">
+          <button type="button" className="do" aria-expanded={all} onClick={() => setAll(!all)}>
+            {all ? 'fold the corners' : `show all ${formatNumber(count, 0)} corners`}
+          </button>
+          {!all && (
+            <span className="note">
+              {formatNumber(count - rows.length, 0)} folded away; the sums and the copy have them all
+            </span>
+          )}
+        </div>
+      )}
+      <p className="said">{ringSumWords(ring, units)}</p>
+    </>
+  );
+}
