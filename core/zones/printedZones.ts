@@ -7,6 +7,10 @@ export interface PrintedZone {
   readonly zoneId: string;
   readonly name: string;
   readonly treatedM2: number;
+  /** Of the treated ground, as it slopes; the map's area where it is level. */
+  readonly surfaceM2: number;
+  /** What amounts are worked out from: `treatedM2` or `surfaceM2`. */
+  readonly amountsM2: number;
   readonly leftOutM2: number;
   readonly turfM2: number;
   readonly cutOutM2: number;
@@ -31,7 +35,8 @@ export function areaStepM2(units: UnitSystem): number {
 /**
  * Every zone's areas rounded once, for screen and paper alike, so that rows and columns both add up to the last
  * digit shown. The sums of gross and of treated ground are the nearest rounding of their true values; each part
- * of a zone is within one step of its own value, and turf and gross are the sums of their parts.
+ * of a zone is within one step of its own value, and turf and gross are the sums of their parts. A surface is the
+ * nearest rounding of its treated ground as shown times the factor, so that level ground shows one figure twice.
  *
  * Source: largest remainder (`apportionForDisplay`), first among the columns' sums, then within each column.
  * Worked out ourselves: with G and T the rounded sums of gross and treated, the other three columns share G - T,
@@ -57,12 +62,28 @@ export function printedZones(resolved: ResolvedYard, units: UnitSystem): readonl
   const [leftOut, cutOut, owned] = restValues.map((values, i) =>
     apportionForDisplay(values, step, shownSums[i] as number),
   ) as [number[], number[], number[]];
-  return zones.map(({ zoneId, name, sigmaM2, spread }, i) => {
+  return zones.map(({ zoneId, name, sigmaM2, spread, surfaceFactor, amountFactor }, i) => {
     const [treatedM2, leftOutM2] = [treated[i] as number, leftOut[i] as number];
     const [cutOutM2, ownedByOtherM2] = [cutOut[i] as number, owned[i] as number];
+    const timesFactor = (factor: number): number =>
+      factor === 1 ? treatedM2 : nearest(treatedM2 * factor, step);
+    const [surfaceM2, amountsM2] = [timesFactor(surfaceFactor), timesFactor(amountFactor)];
     const turfM2 = treatedM2 + leftOutM2;
     const grossM2 = turfM2 + cutOutM2 + ownedByOtherM2;
-    return { zoneId, name, treatedM2, leftOutM2, turfM2, cutOutM2, ownedByOtherM2, grossM2, sigmaM2, spread };
+    return {
+      zoneId,
+      name,
+      treatedM2,
+      surfaceM2,
+      amountsM2,
+      leftOutM2,
+      turfM2,
+      cutOutM2,
+      ownedByOtherM2,
+      grossM2,
+      sigmaM2,
+      spread,
+    };
   });
 }
 
@@ -78,6 +99,8 @@ export function printedSum(zones: readonly PrintedZone[]): PrintedSum {
   return {
     groundM2: grossM2 - ownedByOtherM2,
     treatedM2: sumOf((zone) => zone.treatedM2),
+    surfaceM2: sumOf((zone) => zone.surfaceM2),
+    amountsM2: sumOf((zone) => zone.amountsM2),
     leftOutM2: sumOf((zone) => zone.leftOutM2),
     turfM2: sumOf((zone) => zone.turfM2),
     cutOutM2: sumOf((zone) => zone.cutOutM2),

@@ -1,7 +1,27 @@
 import type { SheetContext } from '../../core/sheet/sheetContext.ts';
 import { sheetFigures } from '../../core/sheet/sheetFigures.ts';
+import type { JobPlan } from '../../core/plan/index.ts';
 import type { Applicator, Job, Product } from '../../core/yard.ts';
 import { type HandMadeGround, handMadePlan } from './handMadePlan.ts';
+
+/** The same plan with every zone's surface larger by a factor, and amounts worked out from it. */
+export function onASlope(plan: JobPlan, factor: number): JobPlan {
+  const grade = Math.sqrt(factor ** 2 - 1);
+  const zones = plan.ground.resolved.zones.map((zone) => ({
+    ...zone,
+    surfaceFactor: factor,
+    amountFactor: factor,
+    slope: {
+      planM2: zone.treatedAreaM2,
+      surfaceM2: zone.treatedAreaM2 * factor,
+      coveredM2: zone.treatedAreaM2,
+      steepM2: 0,
+      steepestGrade: grade,
+      meanGrade: grade,
+    },
+  }));
+  return { ...plan, ground: { ...plan.ground, resolved: { ...plan.ground.resolved, zones } } };
+}
 
 /** What the pages of a hand-made plan's sheet are drawn from. */
 export function contextOf(ground: HandMadeGround): SheetContext {

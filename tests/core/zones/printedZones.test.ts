@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { areaFigure, type UnitSystem } from '../../../core/units/index.ts';
-import { spreadOf } from '../../support/builders.ts';
+import { LEVEL, spreadOf } from '../../support/builders.ts';
 import { areaStepM2, printedSum, printedZones, type ResolvedZone } from '../../../core/zones/index.ts';
 
 const zone = (parts: readonly [number, number, number, number], sigmaM2: number | null): ResolvedZone => {
@@ -17,6 +17,7 @@ const zone = (parts: readonly [number, number, number, number], sigmaM2: number 
     treatedAreaM2,
     sigmaM2,
     spread: spreadOf(`z${treatedAreaM2}`, sigmaM2),
+    ...LEVEL,
     turf: [],
     treated: [],
   };
@@ -81,4 +82,21 @@ test('errors of zones combine as the root of the sum of squares, and one not sta
     warnings: [],
   };
   expect(printedSum(printedZones(one, 'metric')).sigmaM2).toBeNull();
+});
+
+test('level ground shows one area twice; a slope’s surface is its shown area times the factor', () => {
+  const slopes = { ...zone([100.04, 0, 0, 0], null), zoneId: 'bank', surfaceFactor: 1.25 };
+  const level = zone([50, 0, 0, 0], null);
+  const rowsOf = (amountFactor: number) =>
+    printedZones(
+      { zones: [level, { ...slopes, amountFactor }], overlaps: [], strips: [], warnings: [] },
+      'metric',
+    );
+  const [flat, bank] = rowsOf(1);
+  expect(flat?.surfaceM2).toBe(flat?.treatedM2); // level
+  expect(bank?.treatedM2).toBeCloseTo(100, 9); // 100.04 to a tenth
+  expect(bank?.surfaceM2).toBeCloseTo(125, 9); // 100.0 × 1.25
+  expect(bank?.amountsM2).toBe(bank?.treatedM2); // amounts by the map
+  expect(rowsOf(1.25)[1]?.amountsM2).toBe(bank?.surfaceM2); // amounts by the surface
+  expect(printedSum(rowsOf(1)).surfaceM2).toBeCloseTo(175, 9); // 50 + 125
 });

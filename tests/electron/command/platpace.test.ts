@@ -57,6 +57,26 @@ describe('platpace areas', () => {
     }
   });
 
+  test('tells map and surface apart where a zone slopes, and which one amounts are by', async () => {
+    const sloping = JSON.parse(readFileSync(RECTANGLE, 'utf8')) as {
+      features: { properties: Record<string, unknown> }[];
+    };
+    for (const { properties } of sloping.features) {
+      if (properties.kind === 'zone') properties.slopeGrade = 0.75;
+    }
+    const path = join(folder, 'bank.geojson');
+    writeFileSync(path, JSON.stringify(sloping));
+    const { out } = await platpace('areas', path, '--json');
+    const summary = JSON.parse(out) as { amountsBy: string; zones: Record<string, number>[] };
+    expect(summary.amountsBy).toBe('plan'); // until the person says otherwise
+    expectNear(summary.zones[0]?.surfaceFactor ?? Number.NaN, 1.25, 1e-12, ''); // √(1 + 0.75²)
+    expectNear(summary.zones[0]?.surfaceAreaM2 ?? Number.NaN, 513 * 1.25, 1e-2, 'm²'); // 513 treated, as stated for it
+    const table = await platpace('areas', path);
+    expect(table.out).toContain('its surface');
+    expect(table.out).toContain('amounts are worked out from the map’s area');
+    expect(table.err).toContain('steeper than 33%'); // 75 %
+  });
+
   test('prints a table in both units, of a yard file too', async () => {
     const { code, out } = await platpace('areas', yardFileOf('areas.gpkg'));
     expect(code).toBe(0);

@@ -238,6 +238,37 @@ describe('a yard from outlines', () => {
   });
 });
 
+describe('a slope in GeoJSON', () => {
+  test('comes back from our own, and so does which area amounts are by', async () => {
+    const yard = sampleYard();
+    const [first, ...others] = yard.outlines;
+    if (first?.kind !== 'zone') throw new Error('the sample begins with a zone');
+    const sloping = { ...first, slope: { kind: 'grade', grade: 0.2 } as const };
+    const details = { ...yard.details, amountsBy: 'surface' as const };
+    const made = yardToGeoJson({ ...yard, details, outlines: [sloping, ...others] }, 'x');
+    const text = geoJsonText(valueIn(made));
+    const { document } = await draft('yard.geojson', new TextEncoder().encode(text));
+    expect(document.outlines.map(({ slope }) => slope)).toEqual([
+      { kind: 'grade', grade: 0.2 }, // as it was
+      ...others.map(() => null),
+    ]);
+    expect(document.details.amountsBy).toBe('surface'); // as it was
+  });
+
+  test('that no lawn can have is left out and told', async () => {
+    for (const slopeGrade of [2.5, -0.1, '20 %', Number.MAX_VALUE]) {
+      const { document, notes } = await draft('bank.geojson', geoJson([RING], { slopeGrade }));
+      expect(document.outlines[0]?.slope).toBeNull();
+      expect(notes.join(' ')).toContain('a slope that is no grade');
+    }
+  });
+
+  test('of anything but a zone is not taken', async () => {
+    const { document } = await draft('bed.geojson', geoJson([RING], { kind: 'bed', slopeGrade: 0.2 }));
+    expect(document.outlines[0]?.slope).toBeNull();
+  });
+});
+
 describe('a file brought into an open yard', () => {
   const yard = sampleYard();
 
