@@ -1,4 +1,4 @@
-import { ringBounds } from '../kernel/index.ts';
+import { type RingBounds, ringBounds } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, Traced } from '../yard.ts';
 
@@ -21,12 +21,11 @@ export function cornersOf({ name, outer, holes }: Outline): readonly NamedPlace[
     const of = ring === 0 ? name : `hole ${ring} of ${name}`;
     const places = placesOf(traced);
     const box = ringBounds(places.map(({ at }) => at));
-    const middle = { xM: (box.minXM + box.maxXM) / 2, yM: (box.minYM + box.maxYM) / 2 };
     return places.map(({ at, words, short }) => ({
       at,
       words: `${words} of ${of}`,
       short: `${of} ${short}`,
-      side: windOf(middle, at),
+      side: windIn(box, at),
     }));
   });
 }
@@ -42,9 +41,11 @@ const WINDS = [
   'north-west',
 ] as const;
 
-/** The nearest of the eight winds from one place to another. */
-function windOf(from: YardPoint, to: YardPoint): string {
-  const eighths = Math.round(Math.atan2(to.xM - from.xM, to.yM - from.yM) / (Math.PI / 4));
+/** The nearest of the eight winds from the middle of a box, which counts as square: a corner is a corner. */
+function windIn(box: RingBounds, { xM, yM }: YardPoint): string {
+  const across = (2 * xM - box.minXM - box.maxXM) / (box.maxXM - box.minXM || 1);
+  const up = (2 * yM - box.minYM - box.maxYM) / (box.maxYM - box.minYM || 1);
+  const eighths = Math.round(Math.atan2(across, up) / (Math.PI / 4));
   return WINDS[(eighths + 8) % 8] ?? 'north';
 }
 

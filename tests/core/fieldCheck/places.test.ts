@@ -24,7 +24,7 @@ describe('places of an outline a tape can be held to', () => {
   });
 
   test('are told apart by the wind they lie to', () => {
-    const sides = cornersOf(outline('zone', 'Lawn', rect(0, 0, 10, 8))).map(({ side }) => side);
+    const sides = cornersOf(outline('zone', 'Lawn', rect(0, 0, 40, 8))).map(({ side }) => side);
     expect(sides).toEqual(['south-west', 'south-east', 'north-east', 'north-west']); // as drawn
   });
 
