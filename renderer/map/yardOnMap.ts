@@ -27,8 +27,10 @@ export class YardOnMap {
     this.origin = onMap ? frame.origin : NOWHERE;
   }
 
+  /** Longitudes run on past 180° on the far side of the antimeridian: a yard across it is drawn in one piece. */
   toLonLat(at: YardPoint): LonLat {
-    return yardToLonLat(this.origin, at);
+    const { lonDeg, latDeg } = yardToLonLat(this.origin, at);
+    return { lonDeg: lonDeg - 360 * Math.round((lonDeg - this.origin.lonDeg) / 360), latDeg };
   }
 
   /** Web-map pixels at zoom 0. */
@@ -41,7 +43,7 @@ export class YardOnMap {
   }
 
   #project(at: YardPoint): Xy {
-    const { lonDeg, latDeg } = yardToLonLat(this.origin, at);
+    const { lonDeg, latDeg } = this.toLonLat(at);
     const sin = Math.sin((latDeg * Math.PI) / 180);
     return {
       x: WORLD_PX * (lonDeg / 360 + 0.5),

@@ -46,6 +46,19 @@ describe('the yard on the web map', () => {
     expectNear(northern.toWorld({ xM: 0, yM: 0 }).x, 256 * (20 / 360 + 0.5), 1e-9, 'px'); // 20° east of the middle
   });
 
+  test('a yard across the antimeridian is drawn in one piece', () => {
+    for (const lonDeg of [179.99999, -179.99999, 180]) {
+      const map = new YardOnMap({ kind: 'placed', origin: { lonDeg, latDeg: -17 } });
+      const west = map.toWorld({ xM: -100, yM: 0 });
+      const east = map.toWorld({ xM: 100, yM: 0 });
+      // 200 m on the parallel of 17° in a world of 256 px: 200 / 111,320 m a degree / cos 17° × 256 / 360
+      expectNear(east.x - west.x, 0.001336, 2e-6, 'px');
+      const back = map.fromWorld(east);
+      expectNear(back.xM, 100, 1e-6, 'm'); // there and back
+      expectNear(back.yM, 0, 1e-6, 'm');
+    }
+  });
+
   test('layer pixels keep a thousandth of a pixel at the closest zoom', () => {
     const { x, y } = placed.toWorld({ xM: 0, yM: 0 });
     const lens = new Lens(placed, 26, { x: Math.round(x * 2 ** 26), y: Math.round(y * 2 ** 26) });
