@@ -41,7 +41,9 @@ export function areaSpread(gradient: AreaGradient, sureness: Sureness): AreaSpre
     if (sigmaM === null) unstated.add(point.outlineId ?? '');
     else errors.push({ cause: point, sigma: sigmaM, eastM2: sigmaM * east, northM2: sigmaM * north });
     if (scale === null) return;
-    const gain = east * (point.at.xM - scale.centre.xM) + north * (point.at.yM - scale.centre.yM);
+    const { at, from } = point;
+    const { xM, yM } = from ?? scale.centre;
+    const gain = east * (at.xM - xM) + north * (at.yM - yM);
     scaleGains.set(scale, (scaleGains.get(scale) ?? 0) + gain);
   };
   for (const { point, east, north } of gradient.terms) {

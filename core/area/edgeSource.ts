@@ -1,8 +1,8 @@
-import { tracedRing } from '../curves/index.ts';
+import { ringSensitivity, tracedRing, type VertexMove } from '../curves/index.ts';
 import { GRID_M } from '../kernel/index.ts';
 import { Defect } from '../result.ts';
 import type { Ring, YardPoint } from '../spaces.ts';
-import type { Outline } from '../yard.ts';
+import type { Outline, Traced } from '../yard.ts';
 import { type PlacedPoint, placedPointsOf } from './placedPoints.ts';
 
 /** How a corner that is computed with moves as a placed point moves: d(corner)/d(point), x east, y north. */
@@ -39,13 +39,13 @@ export function outlineSources(outline: Outline, rings: readonly Ring[]): readon
       ...(traced.kind === 'corners' ? traced.corners.flatMap(({ keepOffM }) => keepOffM ?? []) : []),
     ].filter((widthM) => widthM > 0);
     const points = placed[at] ?? [];
-    return [{ ring, isOpen: false, moves: movesOf(ring, tracedRing(traced), points), stripWidthsM }];
+    return [{ ring, isOpen: false, moves: movesOf(ring, traced, points), stripWidthsM }];
   });
 }
 
 /** What the pieces along a cut line lie on: its two ends are flagged, each with its own error. */
 export function cutLineSource(from: YardPoint, to: YardPoint): SourceRing {
-  const moves = [from, to].map((at, own): PlacedPoint => ({ at, outlineId: null, ring: 0, own }));
+  const moves = [from, to].map((at, own): PlacedPoint => ({ at, outlineId: null, ring: 0, own, from: null }));
   return { ring: [from, to], isOpen: true, moves, stripWidthsM: [] };
 }
 
@@ -53,14 +53,18 @@ export function cutLineSource(from: YardPoint, to: YardPoint): SourceRing {
  * Corners on the grid found again among those they were made from: they stand in the same order or in the other, less
  * those that fell on their neighbour.
  */
-function movesOf(
-  ring: Ring,
-  traced: Ring,
-  points: readonly PlacedPoint[],
-): readonly (PlacedPoint | readonly Mover[])[] {
-  const places = inOrder(ring, traced, 1) ?? inOrder(ring, traced, -1);
+function movesOf(ring: Ring, traced: Traced, points: readonly PlacedPoint[]): SourceRing['moves'] {
+  const drawn = tracedRing(traced);
+  const places = inOrder(ring, drawn, 1) ?? inOrder(ring, drawn, -1);
   if (places === undefined) throw new Defect('a ring on the grid is not the one that was traced');
-  return places.map((place) => points[place] as PlacedPoint);
+  const isStraight = traced.kind === 'corners' && traced.corners.every(({ run }) => run === undefined);
+  if (isStraight) return places.map((place) => points[place] as PlacedPoint);
+  const followed = ringSensitivity(traced).map((moves) => moves.map((move) => moverOf(move, points)));
+  return places.map((place) => followed[place] ?? []);
+}
+
+function moverOf({ own, dxdx, dxdy, dydx, dydy }: VertexMove, points: readonly PlacedPoint[]): Mover {
+  return { point: points[own] as PlacedPoint, xx: dxdx, xy: dxdy, yx: dydx, yy: dydy };
 }
 
 function inOrder(ring: Ring, traced: Ring, step: 1 | -1): readonly number[] | undefined {

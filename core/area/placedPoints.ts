@@ -1,4 +1,4 @@
-import { tracedRing } from '../curves/index.ts';
+import { ownPoints } from '../curves/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, Traced } from '../yard.ts';
 
@@ -11,6 +11,8 @@ export interface PlacedPoint {
   readonly ring: number;
   /** Which of the ring's own points. */
   readonly own: number;
+  /** What it is measured from: of an oval's radius, length and width its centre; null = it is a place of its own. */
+  readonly from: YardPoint | null;
 }
 
 /** Outlines do not change; each keeps the very same points, so that one is known again by identity. */
@@ -21,13 +23,14 @@ export function placedPointsOf(outline: Outline): readonly (readonly PlacedPoint
   const known = placed.get(outline);
   if (known !== undefined) return known;
   const outlineId = outline.id;
-  const rings = [outline.outer, ...outline.holes].map((traced, ring) =>
-    ownPointsOf(traced).map((at, own) => ({ at, outlineId, ring, own })),
-  );
+  const rings = [outline.outer, ...outline.holes].map((traced, ring) => pointsOf(traced, outlineId, ring));
   placed.set(outline, rings);
   return rings;
 }
 
-function ownPointsOf(traced: Traced): readonly YardPoint[] {
-  return tracedRing(traced);
+function pointsOf(traced: Traced, outlineId: string, ring: number): readonly PlacedPoint[] {
+  const centre = traced.kind === 'corners' ? null : traced.centre;
+  return ownPoints(traced).map(({ kind, place }, own) => {
+    return { at: place, outlineId, ring, own, from: kind === 'centre' ? null : centre };
+  });
 }

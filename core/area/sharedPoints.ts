@@ -54,7 +54,9 @@ export function sharedPoints(outlines: readonly Outline[]): readonly (readonly P
 function placesOf(outline: Outline): Places {
   const known = places.get(outline);
   if (known !== undefined) return known;
-  const points = placedPointsOf(outline).flat();
+  const points = placedPointsOf(outline)
+    .flat()
+    .filter(({ from }) => from === null);
   const steps = new Float64Array(2 * points.length);
   points.forEach(({ at }, i) => {
     // + 0, for -0 and 0 are one place.

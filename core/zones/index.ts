@@ -52,3 +52,4 @@ export { RING_FORMULA, ringSumWords, ringText } from './ringText.ts';
 export { type SlopeWorking, slopeWords } from './slopeWorking.ts';
 export { textTable } from './textTable.ts';
 export { edgeName, type TracedWorking } from './tracedWorking.ts';
+export { yardWorkingText } from './yardWorkingText.ts';

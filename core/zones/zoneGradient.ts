@@ -29,7 +29,8 @@ export function zoneSources({ zone, takers }: ZoneGround): readonly SourceRing[]
 
 const sources = new WeakMap<Outline, readonly SourceRing[]>();
 
-function sourcesOf(outline: Outline): readonly SourceRing[] {
+/** What the edges of an outline lie on, made once. */
+export function sourcesOf(outline: Outline): readonly SourceRing[] {
   const known = sources.get(outline);
   if (known !== undefined) return known;
   const made = outlineSources(outline, ringsOf(outline));

@@ -62,7 +62,7 @@ export function groundOf(outlines: readonly Outline[], cornerSigmaM: number | nu
 
 /** The spread of an area that shares no error with another; null = not stated. */
 export function spreadOf(id: string, sigmaM2: number | null): AreaSpread {
-  const cause = { at: { xM: 0, yM: 0 }, outlineId: id, ring: 0, own: 0 };
+  const cause = { at: { xM: 0, yM: 0 }, outlineId: id, ring: 0, own: 0, from: null };
   const errors = sigmaM2 === null ? [] : [{ cause, sigma: 1, eastM2: sigmaM2, northM2: 0 }];
   return { errors, unstated: sigmaM2 === null ? [id] : [], unstatedScales: [] };
 }

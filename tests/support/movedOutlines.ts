@@ -1,4 +1,5 @@
 import { placedPointsOf } from '../../core/area/index.ts';
+import { moveOwnPoint, ownPoints } from '../../core/curves/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { Outline, Traced } from '../../core/yard.ts';
 
@@ -24,6 +25,10 @@ export function placeOf({ xM, yM }: YardPoint): string {
 }
 
 function withOwnPoints(traced: Traced, points: readonly YardPoint[]): Traced {
-  if (traced.kind !== 'corners') throw new Error('not yet');
-  return { ...traced, corners: traced.corners.map((corner, i) => ({ ...corner, ...points[i] })) };
+  // Later points last: an oval's centre takes the others along, so they are put back where they were asked for.
+  return ownPoints(traced).reduce((moved, own, i) => {
+    const to = points[i] as YardPoint;
+    const isThere = to.xM === own.place.xM && to.yM === own.place.yM;
+    return isThere ? moved : moveOwnPoint(moved, own, to);
+  }, traced);
 }
