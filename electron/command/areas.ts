@@ -8,6 +8,7 @@ import {
   printedZones,
   type ResolvedYard,
   resolveZones,
+  yardWorkingText,
 } from '../../core/zones/index.ts';
 import { summaryOf } from '../host/exporters/summary.ts';
 import { openInput } from './openInput.ts';
@@ -16,12 +17,15 @@ import { readArguments } from './readArguments.ts';
 import { tableText } from './tableText.ts';
 import { writeOutput } from './writeOutput.ts';
 
-/** `platpace areas FILE [--json[=PATH]]` */
+/** `platpace areas FILE [--json[=PATH] | --working]` */
 export async function runAreas(words: readonly string[], voice: Voice): Promise<ExitCode> {
-  const read = readArguments(words, { json: 'joined-path' });
+  const read = readArguments(words, { json: 'joined-path', working: 'alone' });
   if (!read.ok) return badUsage(voice, read.wrong, 'areas');
   const [file, ...more] = read.files;
   if (file === undefined || more.length > 0) return badUsage(voice, 'give one file', 'areas');
+  if (read.flags.has('json') && read.flags.has('working')) {
+    return badUsage(voice, 'give --json or --working, not both', 'areas');
+  }
   const opened = await openInput(file);
   if (!opened.ok) return badInput(voice, opened.problems);
   const { yard, close, notes } = opened.value;
@@ -44,6 +48,7 @@ export async function runAreas(words: readonly string[], voice: Voice): Promise<
   for (const note of notes) voice.err(`${note}\n`);
   sayProblems(voice, resolved.value.warnings, units);
   voice.out(areaTable(resolved.value, yard.details));
+  if (read.flags.has('working')) voice.out(`\n${yardWorkingText(resolved.value, yard)}`);
   return DONE;
 }
 

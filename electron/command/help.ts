@@ -16,11 +16,12 @@ platpace COMMAND --help       more on each
 ${FILE_LINE}
 ${EXIT_LINE}
 `,
-  areas: `platpace areas FILE [--json[=PATH]]
+  areas: `platpace areas FILE [--json[=PATH] | --working]
 
 Prints gross, cut-out, net and treated area of every zone, with the standard deviation where it is known.
   --json         the same as JSON, in square metres at full precision, on standard output
   --json=PATH    the same in a file
+  --working      how every area comes about, corner by corner, as the window copies it
 
 ${FILE_LINE}
 ${EXIT_LINE}

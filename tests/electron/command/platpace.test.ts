@@ -77,6 +77,22 @@ describe('platpace areas', () => {
     expect(table.err).toContain('steeper than 33%'); // 75 %
   });
 
+  test('with --working prints how every area comes about, under the table', async () => {
+    const { code, out } = await platpace('areas', RECTANGLE, '--working');
+    expect(code).toBe(0);
+    expect(out).toContain('total');
+    expect(out).toContain('A = 1/2 Σ (x_i y_{i+1} - x_{i+1} y_i)');
+    const worked = /^treated\s+([\d.,]+)/m.exec(out.slice(out.indexOf('Balance')))?.[1] ?? '';
+    expectNear(Number(worked.replaceAll(',', '')), 513, 1e-3, 'm²'); // sample-maps/README.md: treated 513
+    // One for the zone and one for each of what lies in it, as the map has them.
+    const features = (
+      JSON.parse(readFileSync(RECTANGLE, 'utf8')) as { features: { properties: { kind: string } }[] }
+    ).features;
+    const outlines = features.filter(({ properties }) => !['spigot', 'landmark'].includes(properties.kind));
+    expect(out.match(/^Working of /gm)?.length).toBe(outlines.length);
+    expect((await platpace('areas', RECTANGLE, '--working', '--json')).code).toBe(2); // one or the other
+  });
+
   test('prints a table in both units, of a yard file too', async () => {
     const { code, out } = await platpace('areas', yardFileOf('areas.gpkg'));
     expect(code).toBe(0);
