@@ -4,6 +4,7 @@
  * or facet by facet. Out of scope: which of a yard's zones slopes, and which area amounts are taken from.
  */
 export { AMOUNTS_BY_WORDS } from './amountsBy.ts';
+export { type ElevationFacts, elevationFacts, readAnew } from './elevationFacts.ts';
 export {
   degreesOfGrade,
   formatGrade,

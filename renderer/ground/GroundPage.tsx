@@ -12,6 +12,7 @@ import { YardHead } from '../shared/YardHead.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PictureLines } from './PictureLines.tsx';
 import { PlacePart } from './PlacePart.tsx';
+import { SlopeGroundPart } from './SlopeGroundPart.tsx';
 import { ComparePart } from './ComparePart.tsx';
 import { parseIsoDate } from './parseIsoDate.ts';
 
@@ -101,10 +102,11 @@ export function GroundPage() {
           <p className="said">A bare grid: lengths are typed or drawn to scale.</p>
         )}
       </PagePart>
+      <SlopeGroundPart />
       <PagePart title="In and out">
         <div className="do-row">
           <label className="do do-file">
-            bring in a picture or outlines
+            bring in a picture, outlines or heights
             <input
               type="file"
               className="unseen"

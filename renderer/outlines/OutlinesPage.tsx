@@ -13,6 +13,7 @@ import { OutlineWorkingPart } from './OutlineWorkingPart.tsx';
 import { OverlapsPart } from './OverlapsPart.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
+import { SlopePart } from './SlopePart.tsx';
 import { TapePart } from './TapePart.tsx';
 import { WorkingPart } from './WorkingPart.tsx';
 import { ZoneLedger } from './ZoneLedger.tsx';
@@ -38,6 +39,7 @@ export function OutlinesPage() {
       <OverlapsPart />
       <DrawPart />
       {outline && <SelectedOutline key={outline.id} outline={outline} />}
+      {outline?.kind === 'zone' && <SlopePart key={`slope ${outline.id}`} outline={outline} />}
       {outline?.kind === 'zone' && <WorkingPart key={`working ${outline.id}`} zoneId={outline.id} />}
       {outline && outline.kind !== 'zone' && (
         <OutlineWorkingPart key={`working ${outline.id}`} outline={outline} />

@@ -1,7 +1,8 @@
 import { outlineRings } from '../../../core/curves/index.ts';
 import { lonLatToYard, yardToLonLat } from '../../../core/frame/index.ts';
-import { distanceM, ringBounds } from '../../../core/kernel/index.ts';
+import { ringBounds } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
+import { elevationFacts } from '../../../core/slope/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import { formatLength, formatNumber } from '../../../core/units/index.ts';
 import type { Elevation, PictureCorners, Yard } from '../../../core/yard.ts';
@@ -66,8 +67,9 @@ export function heightsInYard(
     const heightM = brought.heightsM[row * widthPx + column] ?? Number.NaN;
     return Number.isNaN(heightM) ? null : Math.round(heightM * 1000);
   });
-  const known = heightsMm.filter((height) => height !== null);
-  if (known.length === 0) return trouble({ kind: 'file/heights-elsewhere', where, facts: {} });
+  if (heightsMm.every((height) => height === null)) {
+    return trouble({ kind: 'file/heights-elsewhere', where, facts: {} });
+  }
   const elevation = northFirst({
     id: freeIds(yard.elevations)('elevation'),
     name: nameFromFile(fileName),
@@ -77,17 +79,12 @@ export function heightsInYard(
     heightsMm,
   });
   const shown = (lengthM: number): string => formatLength(lengthM, unitSystem);
-  const [leastM, mostM] = known.reduce(
-    ([least, most], heightMm) => [Math.min(least, heightMm / 1000), Math.max(most, heightMm / 1000)],
-    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
-  ) as [number, number];
-  const spacingM = distanceM(corners[0], corners[1]) / (columns - 1);
-  const none = heights - known.length;
+  const { spacingM, lowestM, highestM, missing } = elevationFacts(elevation);
   return ok({
     elevation,
     notes: [
-      `Kept of it: ${formatNumber(columns, 0)} × ${formatNumber(rows, 0)} heights, ${shown(spacingM)} apart, from ${shown(leastM)} to ${shown(mostM)}, over the outlines and ${shown(MARGIN_M)} round them.`,
-      ...(none === 0 ? [] : [`${formatNumber(none, 0)} of these places have no height in it.`]),
+      `Kept of it: ${formatNumber(columns, 0)} × ${formatNumber(rows, 0)} heights, ${shown(spacingM)} apart, from ${shown(lowestM)} to ${shown(highestM)}, over the outlines and ${shown(MARGIN_M)} round them.`,
+      ...(missing === 0 ? [] : [`${formatNumber(missing, 0)} of these places have no height in it.`]),
       'A zone slopes by it once that is chosen on the Outlines page.',
     ],
   });
