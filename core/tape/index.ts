@@ -1,6 +1,6 @@
 /**
  * Tape: ground that was measured on foot, drawn to scale. In: lengths, bearings and where the figure stands;
- * out: its ring in yard metres, or a point, with what the measuring itself says about its error. Method:
+ * out: its ring in yard metres, its circle or ellipse, or a point, with what the measuring itself says about its error. Method:
  * plane geometry in the yard frame; a figure begins at its first corner, its first side runs on the bearing
  * and it lies to the left of that side. Out of scope: areas worked out beside the drawing, and reading text.
  */

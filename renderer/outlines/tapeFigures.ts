@@ -1,4 +1,4 @@
-import { straight } from '../../core/curves/index.ts';
+import { straight, tracedRing } from '../../core/curves/index.ts';
 import { regionAreaM2 } from '../../core/kernel/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import { ok, type Result, trouble } from '../../core/result.ts';
@@ -121,9 +121,7 @@ export const TAPE_FIGURES = {
     bearingOf: null,
     fields: [size('radius')],
     draw: (typed, place, units) =>
-      withSizes(typed, ['radius'], units, ([radiusM = 0]) =>
-        asCurve(circle(radiusM, place), { kind: 'circle', centre: place.at, radiusM }, units),
-      ),
+      withSizes(typed, ['radius'], units, ([radius = 0]) => asCurve(circle(radius, place), units)),
   },
   ellipse: {
     words: 'ellipse',
@@ -131,10 +129,9 @@ export const TAPE_FIGURES = {
     bearingOf: 'bearing of its length',
     fields: [size('length'), size('width')],
     draw: (typed, place, units) =>
-      withSizes(typed, ['length', 'width'], units, ([length = 0, width = 0]) => {
-        const half = { halfLengthM: length / 2, halfWidthM: width / 2, bearingDeg: place.bearingDeg };
-        return asCurve(ellipse(length, width, place), { kind: 'ellipse', centre: place.at, ...half }, units);
-      }),
+      withSizes(typed, ['length', 'width'], units, ([length = 0, width = 0]) =>
+        asCurve(ellipse(length, width, place), units),
+      ),
   },
   offsets: {
     words: 'baseline and offsets',
@@ -232,10 +229,11 @@ function shown(ring: Result<Ring>, units: UnitSystem): Result<TapedFigure> {
   return figureOf(ring.value, { lines: [areaLine('area', areaOf(ring.value), units)] });
 }
 
-/** A curve is kept as itself; the ring it was checked as has its area. */
-function asCurve(ring: Result<Ring>, outer: Traced, units: UnitSystem): Result<TapedFigure> {
-  const figure = shown(ring, units);
-  return figure.ok ? ok({ ...figure.value, outer }) : figure;
+/** A circle or an ellipse, kept as what it is. */
+function asCurve(outer: Result<Traced>, units: UnitSystem): Result<TapedFigure> {
+  if (!outer.ok) return outer;
+  const ring = tracedRing(outer.value);
+  return figureOf(ring, { outer: outer.value, lines: [areaLine('area', areaOf(ring), units)] });
 }
 
 function figureOf(ring: Ring, said: Pick<TapedFigure, 'lines'> & Partial<TapedFigure>): Result<TapedFigure> {

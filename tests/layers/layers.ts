@@ -17,7 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/frame': [...GROUND, 'core/yard'],
   'core/kernel': GROUND,
   'core/yard': GEOMETRY,
-  'core/tape': [...GROUND, 'core/kernel'],
+  'core/tape': [...GEOMETRY, 'core/curves'],
   'core/edits': [...GEOMETRY, 'core/curves'],
   'core/curves': GEOMETRY,
   'core/slope': GEOMETRY,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { tracedRing } from '../../../core/curves/index.ts';
 import { checkRing, regionAreaM2, signedAreaM2 } from '../../../core/kernel/index.ts';
 import type { Ring } from '../../../core/spaces.ts';
 import { circle, ellipse, offsetAreas, offsetsFromBaseline, rectangle } from '../../../core/tape/index.ts';
@@ -10,7 +11,7 @@ import { seededRandom } from '../../support/randomYards.ts';
 import { AWAY, EAST, given, kindsOf } from '../../support/taped.ts';
 
 /**
- * Areas published by others, drawn our way and measured by the kernel. Rectangles, triangles, the trapezoid, rays,
+ * Areas published by others, drawn our way and measured by the kernel. Rectangles, triangles, the trapezoid, the circle of 30 ft, rays,
  * a traverse, and offsets by both rules have theirs in the tests of those figures.
  */
 
@@ -24,17 +25,11 @@ function areaFt2(ring: Ring): number {
 }
 
 describe('figures', () => {
-  test('a circle of 30 ft radius holds 2,827 ft²', () => {
-    const ring = given(circle(30 * FOOT_M, AWAY));
-    expectNear(areaFt2(ring), 2827.43, 0.005, 'ft²'); // closed form π × 30²
-    expectNear(areaFt2(ring) / 2826, 1, 6e-4, 'of it'); // Clemson Cooperative Extension, HGIC 1220: 2,826 with π = 3.14
-  });
-
   test('a lawn of two rectangles and a circle holds 1,215 ft²', () => {
     const parts = [
       given(rectangle(30 * FOOT_M, 15 * FOOT_M, EAST)),
       given(rectangle(15 * FOOT_M, 10 * FOOT_M, AWAY)),
-      given(circle(14 * FOOT_M, AWAY)),
+      tracedRing(given(circle(14 * FOOT_M, AWAY))),
     ];
     const sumFt2 = parts.reduce((sum, ring) => sum + areaFt2(ring), 0);
     // LSU AgCenter, Estimating Lawn Areas: 450 + 150 + 615 with π = 3.14; 1,215.75 with π in full
@@ -49,11 +44,11 @@ describe('figures', () => {
     [34, 3632],
   ])('a green of %s ft radius holds %s ft²', (radiusFt, expectedFt2) => {
     // Golf Course Industry, “Golf course maintenance math”: how an edge that creeps in loses ground
-    expectNear(areaFt2(given(circle(radiusFt * FOOT_M, EAST))), expectedFt2, 0.5, 'ft²');
+    expectNear(areaFt2(tracedRing(given(circle(radiusFt * FOOT_M, EAST)))), expectedFt2, 0.5, 'ft²');
   });
 
   test('an oval of 23 m by 17 m holds 307.09 m², 1.86 % less than the rule of 0.8 × length × width', () => {
-    const areaM2 = signedAreaM2(given(ellipse(23, 17, AWAY)));
+    const areaM2 = signedAreaM2(tracedRing(given(ellipse(23, 17, AWAY))));
     expectNear(areaM2, 307.09, 0.005, 'm²'); // closed form π/4 × 23 × 17
     // trade sheet on measuring turf, informedfarmers.com: 312.80 m² by the rule
     expectNear(312.8 / areaM2 - 1, 0.0186, 5e-5, 'of it');
