@@ -1,9 +1,10 @@
 import type { Region, Ring, YardPoint } from '../spaces.ts';
 import { BoxIndex } from './BoxIndex.ts';
 import { edgesMeet } from './crossing.ts';
-import { EdgeTree, edgesOf } from './EdgeTree.ts';
+import { distanceToEdgeM } from './distance.ts';
+import { type Edge, EdgeTree, edgesOf } from './EdgeTree.ts';
 import { regionContains } from './inside.ts';
-import { type RingBounds, ringBounds } from './measure.ts';
+import { grown, type RingBounds, ringBounds } from './measure.ts';
 
 /**
  * A region made ready for many questions of one kind: does this ring lie whole inside, clear of every edge?
@@ -24,22 +25,35 @@ export class RegionIndex {
     this.#holes = new BoxIndex(starts, (start) => ringBounds([start]));
   }
 
-  /** Whether a ring lies inside without touching an edge. Exact. */
-  holdsClear(ring: Ring): boolean {
+  /**
+   * Whether a ring lies inside without touching an edge.
+   *
+   * @param clearanceM how far from every edge it has to be
+   * Accuracy: exact without a clearance
+   */
+  holdsClear(ring: Ring, clearanceM = 0): boolean {
     const box = ringBounds(ring);
     const { minXM, minYM, maxXM, maxYM } = this.bounds;
     if (!(box.minXM > minXM && box.minYM > minYM && box.maxXM < maxXM && box.maxYM < maxYM)) return false;
     // No edge met and one corner inside: all of it is inside, unless it runs round a hole.
-    return !this.#meets(ring, box) && this.#holds(ring[0] as YardPoint) && !this.#runsRoundAHole(ring, box);
+    return (
+      !this.#meets(ring, box, clearanceM) &&
+      this.#holds(ring[0] as YardPoint) &&
+      !this.#runsRoundAHole(ring, box)
+    );
   }
 
-  #meets(ring: Ring, box: RingBounds): boolean {
+  #meets(ring: Ring, box: RingBounds, clearanceM: number): boolean {
     // Most beds lie in the open, with no edge near their box.
-    if (!this.#edges.someIn(box, () => true)) return false;
+    if (!this.#edges.someIn(grown(box, clearanceM), () => true)) return false;
     return edgesOf(ring).some((edge) => {
       const { west, south, east, north } = edge;
-      const around = { minXM: west, minYM: south, maxXM: east, maxYM: north };
-      return this.#edges.someIn(around, (other) => edgesMeet(edge, other) !== undefined);
+      const around = grown({ minXM: west, minYM: south, maxXM: east, maxYM: north }, clearanceM);
+      return this.#edges.someIn(
+        around,
+        (other) =>
+          edgesMeet(edge, other) !== undefined || (clearanceM > 0 && apartM(edge, other) < clearanceM),
+      );
     });
   }
 
@@ -58,4 +72,14 @@ export class RegionIndex {
     const round: Region = { outer: ring, holes: [] };
     return this.#holes.meeting(box).some((start) => regionContains(round, start));
   }
+}
+
+/** The shortest distance between two edges that do not meet: at an end of one of them. */
+function apartM(a: Edge, b: Edge): number {
+  return Math.min(
+    distanceToEdgeM(a.from, a.to, b.from),
+    distanceToEdgeM(a.from, a.to, b.to),
+    distanceToEdgeM(b.from, b.to, a.from),
+    distanceToEdgeM(b.from, b.to, a.to),
+  );
 }

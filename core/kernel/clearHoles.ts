@@ -2,7 +2,7 @@ import { Defect } from '../result.ts';
 import type { Region, Ring, YardPoint } from '../spaces.ts';
 import { BoxIndex } from './BoxIndex.ts';
 import { regionContains } from './inside.ts';
-import type { RingBounds } from './measure.ts';
+import { grown, type RingBounds } from './measure.ts';
 import { RegionIndex } from './RegionIndex.ts';
 import { reversedRing } from './reversedRing.ts';
 
@@ -13,11 +13,18 @@ export interface HoleCandidate {
   readonly bounds: RingBounds;
 }
 
+/**
+ * Ten grid steps. An overlay of something else rounds the places where it cuts an edge, and so bends the edge by a step
+ * or two: a bed nearer than that may have a corner on the wrong side afterwards ('shared edges, turned', seed 117 of
+ * tests/oracle/netArea.test.ts).
+ */
+const CLEAR_M = 1e-5;
+
 /** Regions do not change; one that is not dragged answers from the index it had. */
 const indexes = new WeakMap<Region, RegionIndex>();
 
 /**
- * For each candidate the region it lies whole inside, clear of every edge and of the boxes of all other candidates;
+ * For each candidate the region it lies whole inside, well clear of every edge and of the boxes of all other candidates;
  * -1 where there is none.
  *
  * @param regions apart from one another
@@ -29,8 +36,8 @@ export function placeClear(
 ): readonly number[] {
   const boxes = new BoxIndex(candidates, ({ bounds }) => bounds);
   return candidates.map(({ ring, bounds }) => {
-    if (ring === undefined || boxes.meeting(bounds).length > 1) return -1;
-    return regions.findIndex((region) => indexOf(region).holdsClear(ring));
+    if (ring === undefined || boxes.meeting(grown(bounds, CLEAR_M)).length > 1) return -1;
+    return regions.findIndex((region) => indexOf(region).holdsClear(ring, CLEAR_M));
   });
 }
 

@@ -60,6 +60,16 @@ export function ringBounds(ring: Ring): RingBounds {
   return { minXM, minYM, maxXM, maxYM };
 }
 
+/** A box with so much more on every side. */
+export function grown(box: RingBounds, byM: number): RingBounds {
+  return {
+    minXM: box.minXM - byM,
+    minYM: box.minYM - byM,
+    maxXM: box.maxXM + byM,
+    maxYM: box.maxYM + byM,
+  };
+}
+
 /** The same region with its outer ring counter-clockwise and its holes clockwise. */
 export function orientRegion(region: Region): Region {
   return {

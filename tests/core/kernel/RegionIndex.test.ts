@@ -23,6 +23,16 @@ describe('a bed lies clear inside a lawn', () => {
     expect(lawn.holdsClear([...bed].reverse())).toBe(clear);
   });
 
+  test('by less than is asked for, it does not', () => {
+    const near = rect(5, 1e-6, 2, 0.5); // a micrometre from the south edge
+    expect(lawn.holdsClear(near)).toBe(true);
+    expect(lawn.holdsClear(near, 1e-5)).toBe(false);
+    expect(lawn.holdsClear(rect(5, 1e-4, 2, 0.5), 1e-5)).toBe(true);
+    // A tip against the middle of an edge, and round the other bed's corner.
+    expect(lawn.holdsClear(points([20 - 1e-6, 5], [18, 6], [18, 4]), 1e-5)).toBe(false);
+    expect(lawn.holdsClear(rect(4 + 1e-6, 4 + 1e-6, 1, 1), 1e-5)).toBe(false);
+  });
+
   test('and then takes away exactly its own area, on random yards', () => {
     let clear = 0;
     for (let seed = 1; seed <= 100; seed++) {

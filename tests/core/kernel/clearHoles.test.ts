@@ -20,6 +20,11 @@ describe('holes that need no overlay', () => {
     expect(placeClear([west], [{ ring: undefined, bounds: ringBounds(rect(1, 1, 1, 1)) }])).toEqual([-1]);
   });
 
+  test('are not those that an edge bent by rounding would reach', () => {
+    expect(placeClear([west], [candidate(rect(2, 3e-6, 2, 2))])).toEqual([-1]);
+    expect(placeClear([west], [rect(2, 2, 2, 2), rect(4 + 3e-6, 2, 2, 2)].map(candidate))).toEqual([-1, -1]);
+  });
+
   test('are put into the piece that is round them, whatever an overlay made of the regions', () => {
     const pieces = [region(rect(0, 0, 10, 3)), region(rect(0, 5, 10, 5))];
     const [, upper] = withClearHoles(pieces, [[rect(2, 6, 2, 2), 0]], false);

@@ -1,3 +1,4 @@
+import { grown } from '../../../core/kernel/measure.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -120,4 +121,13 @@ test('the edge of a ring is walked with its closing side', () => {
 test('the box of a ring holds its outermost corners', () => {
   const bounds = ringBounds(points([1, 7], [-2, 3], [5, -4]));
   expect(bounds).toEqual({ minXM: -2, minYM: -4, maxXM: 5, maxYM: 7 }); // read off the corners
+});
+
+test('a box is grown on every side', () => {
+  expect(grown({ minXM: 0, minYM: 1, maxXM: 2, maxYM: 3 }, 0.5)).toEqual({
+    minXM: -0.5,
+    minYM: 0.5,
+    maxXM: 2.5,
+    maxYM: 3.5,
+  });
 });
