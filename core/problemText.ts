@@ -195,7 +195,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
     case 'value/lengths-disagree':
       return say(
         `${atStart(problem.where.field)}: a length measured as ${formatLength(problem.facts.lengthM, units)} comes to ${formatLength(problem.facts.byOthersM, units)} by the others, ${moreOrLess(problem.facts.byOthersM / problem.facts.lengthM)}.`,
-        'Measure it again, or take the wrong one away on the Ground page.',
+        'Measure it again, or take the wrong one away.',
       );
     case 'value/not-a-place':
       return say(

@@ -38,7 +38,7 @@ export function KnownLengths({ picture, lengths }: KnownLengthsProps) {
         cells: [
           <>
             {formatLength(length.lengthM, units)}
-            {i === fit.value.worst && <strong className="needs-you"> the worst</strong>}
+            {i === fit.value.worst && <strong className="needs-you"> worst</strong>}
           </>,
           formatLength(length.onPictureM, units),
           offBy(length, units),

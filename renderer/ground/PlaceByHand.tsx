@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { placeYardEdit } from '../../core/edits/index.ts';
 import { formatPlace, readPlace } from '../../core/frame/index.ts';
 import type { LonLat } from '../../core/spaces.ts';
@@ -6,8 +6,13 @@ import { formatAngle, parseAngle } from '../../core/units/index.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
 import { FigureField } from '../shared/FigureField.tsx';
 
+interface PlaceByHandProps {
+  /** Other ways to place it, on the same line as the button. */
+  readonly children: ReactNode;
+}
+
 /** The place of the yard's middle and a turn, typed; nothing happens before the button is pressed. */
-export function PlaceByHand() {
+export function PlaceByHand({ children }: PlaceByHandProps) {
   const { session } = useBook();
   const { yard } = useOpenYard();
   const units = yard.details.unitSystem;
@@ -26,11 +31,11 @@ export function PlaceByHand() {
   return (
     <>
       <FigureField
-        label="its middle lies at"
+        label="latitude, longitude of its middle"
         size="wide"
         shown={origin === null ? '' : formatPlace(origin)}
         units={units}
-        parse={(text) => readPlace(text, 'its middle lies at')}
+        parse={(text) => readPlace(text, 'its middle')}
         onCommit={setTyped}
       />
       <FigureField
@@ -41,10 +46,15 @@ export function PlaceByHand() {
         onCommit={setTurnDeg}
       />
       <div className="do-row">
-        <button type="button" className="do" disabled={typed === null && turnDeg === 0} onClick={place}>
+        <button
+          type="button"
+          className="do"
+          disabled={origin === null || (typed === null && turnDeg === 0)}
+          onClick={place}
+        >
           lay it there
         </button>
-        {origin === null && <span className="note">latitude, longitude, or a code with east and north</span>}
+        {children}
       </div>
     </>
   );

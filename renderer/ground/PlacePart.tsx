@@ -14,53 +14,55 @@ export function PlacePart() {
   const fixed = hasFixedGround(yard);
   // Its corners are degrees of a file: without the earth they would be a drawing like any other.
   const tied = yard.pictures.some(({ placement }) => placement.kind === 'georeferenced');
+  /** Pressed again, a tool is put down. */
   const take = (kind: 'place-yard' | 'move-yard') => (): void =>
-    view.take({ kind: drawing.kind === kind ? 'select' : kind });
+    view.input({ kind: 'take', tool: { kind: drawing.kind === kind ? 'select' : kind } });
+  const ways = (
+    <>
+      <button
+        type="button"
+        className="do"
+        aria-pressed={drawing.kind === 'place-yard'}
+        onClick={take('place-yard')}
+      >
+        place it by points
+      </button>
+      <button
+        type="button"
+        className="do"
+        aria-pressed={drawing.kind === 'move-yard'}
+        onClick={take('move-yard')}
+      >
+        {frame.kind === 'loose' ? 'turn it by hand' : 'move and turn it by hand'}
+      </button>
+      {frame.kind === 'placed' && (
+        <button
+          type="button"
+          className="do"
+          disabled={tied}
+          onClick={() => session.edit(loosenYardEdit(yard))}
+        >
+          take it off the earth
+        </button>
+      )}
+    </>
+  );
   return (
     <PagePart
       title="Its place"
       aside={frame.kind === 'loose' ? 'a loose yard: nowhere on earth yet' : formatPlace(frame.origin)}
     >
       {fixed ? (
-        <p className="said">
-          A picture or elevation grid that knows its place stays there; what is drawn moves over it.
-        </p>
+        <>
+          <p className="said">
+            A picture or elevation grid that knows its place stays there; what is drawn moves over it.
+          </p>
+          <div className="do-row">{ways}</div>
+        </>
       ) : (
-        <PlaceByHand key={frame.kind} />
+        <PlaceByHand key={frame.kind}>{ways}</PlaceByHand>
       )}
-      <div className="do-row">
-        <button
-          type="button"
-          className="do"
-          aria-pressed={drawing.kind === 'place-yard'}
-          onClick={take('place-yard')}
-        >
-          place it by points
-        </button>
-        <button
-          type="button"
-          className="do"
-          aria-pressed={drawing.kind === 'move-yard'}
-          onClick={take('move-yard')}
-        >
-          {frame.kind === 'loose' ? 'turn it by hand' : 'move and turn it by hand'}
-        </button>
-        {frame.kind === 'placed' && (
-          <button
-            type="button"
-            className="do"
-            disabled={tied}
-            title={tied ? 'A picture that knows its place ties the yard to the earth' : undefined}
-            onClick={() => session.edit(loosenYardEdit(yard))}
-          >
-            take it off the earth
-          </button>
-        )}
-      </div>
       {drawing.kind === 'place-yard' && <KnownPlaces drawing={drawing} />}
-      {drawing.kind === 'select' && drawing.problem?.kind === 'value/scale-misfit' && (
-        <p className="said">Placing never scales: areas are what they were.</p>
-      )}
     </PagePart>
   );
 }
