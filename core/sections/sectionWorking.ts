@@ -90,7 +90,8 @@ export function sectionSumWords({ rings, area, units }: SectionWorking): string 
   const text = (value: number): string => formatNumber(value, units === 'us' ? 2 : 3);
   const [edge = '', ...holes] = rings.map((ring) => text(ring.area));
   const lessHoles = holes.map((hole, i) => ` - hole ${i + 1} ${hole}`).join('');
-  return `edge ${edge}${lessHoles} = ${text(area)} ${areaFigure(0, units).unit}`;
+  const sumText = holes.length === 0 ? '' : `edge ${edge}${lessHoles} = `;
+  return `${sumText}${text(area)} ${areaFigure(0, units).unit}`;
 }
 
 /** What the schedule shows of it; rounded among all sections, so it may be one step off the nearest. */

@@ -13,13 +13,14 @@ const WGS84 = { radiusM: 6_378_137, eccentricity2: 0.006_694_379_990_14 };
 
 /** Where the corners' numbers are, and what the map's own scale there does to an area. */
 export function frameWords({ frame, units, rings }: FramedRings): string {
-  if (frame.kind === 'loose')
-    return 'east and north of the sketch’s own origin; the yard is not placed on earth';
+  if (frame.kind === 'loose') return 'the sketch’s own origin; the yard is not placed on earth';
   const { latDeg, lonDeg } = frame.origin;
   const unitM = units === 'us' ? FOOT_M : 1;
-  const far = Math.max(0, ...rings.flatMap(({ corners }) => corners.map(({ east }) => Math.abs(east))));
+  const far = rings
+    .flatMap(({ corners }) => corners)
+    .reduce((most, { east }) => Math.max(most, Math.abs(east)), 0);
   const partsText = formatSignificant(mostEnlarged(far * unitM, latDeg) * 1e12, 2);
-  return `transverse Mercator on WGS 84 about latitude ${formatNumber(latDeg, 6)}°, longitude ${formatNumber(lonDeg, 6)}°, scale 1; east and north of that point. At ${formatNumber(far, 1)} ${lengthFigure(0, units).unit} east or west of it, the furthest here, the map makes an area larger by ${partsText} parts in 10¹²`;
+  return `transverse Mercator on WGS 84 about latitude ${formatNumber(latDeg, 6)}°, longitude ${formatNumber(lonDeg, 6)}°, scale 1; an area ${formatNumber(far, 1)} ${lengthFigure(0, units).unit} east or west of there, the furthest here, is ${partsText} parts in 10¹² larger on the map`;
 }
 
 /**

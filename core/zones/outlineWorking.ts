@@ -39,7 +39,7 @@ export function outlineWorking(
 /** "edge 200.00 - hole 1 16.00 = 184.00 m², shown 184.0 m²". */
 export function outlineSumWords({ rings, area, units }: OutlineWorking): string {
   const text = (value: number): string => formatNumber(value, units === 'us' ? 2 : 3);
-  const [edge, ...holes] = rings.map((ring) => text(ring.area));
+  const [edge = '', ...holes] = rings.map((ring) => text(ring.area));
   const sum = rings.reduce((left, ring, i) => (i === 0 ? ring.area : left - ring.area), 0);
   // Holes that overlap or reach over the edge take less than their own areas.
   const isSum = Math.abs(sum - area) < 1e-3 * Math.max(1, area);
@@ -47,7 +47,8 @@ export function outlineSumWords({ rings, area, units }: OutlineWorking): string 
     ? holes.map((hole, i) => ` - hole ${i + 1} ${hole}`).join('')
     : ', less what of its holes lies in it once,';
   const shown = formatArea(units === 'us' ? area * SQUARE_FOOT_M2 : area, units);
-  return `edge ${edge}${lessHoles} = ${text(area)} ${areaFigure(0, units).unit}, shown ${shown}`;
+  const sumText = holes.length === 0 ? '' : `edge ${edge}${lessHoles} = `;
+  return `${sumText}${text(area)} ${areaFigure(0, units).unit}, shown ${shown}`;
 }
 
 /** The working as plain text to paste anywhere. */

@@ -1,14 +1,8 @@
 import { useMemo } from 'react';
 import type { Outline } from '../../core/yard.ts';
-import {
-  checkOutline,
-  frameWords,
-  outlineSumWords,
-  outlineText,
-  outlineWorking,
-} from '../../core/zones/index.ts';
+import { checkOutline, outlineSumWords, outlineText, outlineWorking } from '../../core/zones/index.ts';
 import { useOpenYard } from '../app/context.ts';
-import { EdgeLedgers, FORMULA_WORDS } from '../shared/EdgeLedgers.tsx';
+import { EdgeLedgers, FormulaLines } from '../shared/EdgeLedgers.tsx';
 import { WorkingFold } from '../shared/WorkingFold.tsx';
 
 /** How the own area of the outline in hand comes about, whatever its kind; a zone has more to it. */
@@ -32,9 +26,7 @@ function OpenWorking({ outline }: { readonly outline: Outline }) {
   const working = useMemo(() => outlineWorking(outline, details), [outline, details]);
   return (
     <>
-      <p className="said">
-        {frameWords(working)}. {FORMULA_WORDS}
-      </p>
+      <FormulaLines working={working} />
       <EdgeLedgers rings={working.rings} units={working.units} />
       <p className="said">{outlineSumWords(working)}</p>
     </>

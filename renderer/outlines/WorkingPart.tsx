@@ -4,7 +4,6 @@ import type { UnitSystem } from '../../core/yard.ts';
 import {
   areaWorking,
   BALANCE_WORDS,
-  frameWords,
   roundingWords,
   shownText,
   slopeWords,
@@ -15,7 +14,7 @@ import {
 } from '../../core/zones/index.ts';
 import { useOpenYard } from '../app/context.ts';
 import { Ledger } from '../shared/Ledger.tsx';
-import { EdgeLedgers, FORMULA_WORDS } from '../shared/EdgeLedgers.tsx';
+import { EdgeLedgers, FormulaLines } from '../shared/EdgeLedgers.tsx';
 import { WorkingFold } from '../shared/WorkingFold.tsx';
 import { SigmaLedger, TightenLine } from './SigmaPart.tsx';
 
@@ -52,9 +51,7 @@ function OpenWorking({ zoneId }: { readonly zoneId: string }) {
   const unit = areaFigure(0, units).unit;
   return (
     <>
-      <p className="said">
-        {frameWords(working)}. {FORMULA_WORDS}
-      </p>
+      <FormulaLines working={working} />
       <EdgeLedgers rings={working.rings} units={units} />
       <TakenLedger title="owned by another zone" taken={working.owned} units={units} />
       <TakenLedger title="cut out" taken={working.cutOut} units={units} />

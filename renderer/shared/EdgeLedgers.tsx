@@ -1,7 +1,8 @@
 import type { UnitSystem } from '../../core/yard.ts';
-import { edgeName, type TracedWorking } from '../../core/zones/index.ts';
+import { edgeName, type FramedRings, frameWords, type TracedWorking } from '../../core/zones/index.ts';
 import { CurveLines } from './CurveLines.tsx';
 import { RingLedgers } from './RingLedgers.tsx';
+import { MOST_CORNERS_SHOWN, MOST_CURVE_CORNERS_SHOWN } from './shownCorners.ts';
 
 interface EdgesProps {
   readonly rings: readonly TracedWorking[];
@@ -14,11 +15,24 @@ export function EdgeLedgers({ rings, units }: EdgesProps) {
     // biome-ignore lint/suspicious/noArrayIndexKey: rings have no name but their place
     <div key={i}>
       {ring.curve !== null && <CurveLines curve={ring.curve} corners={ring.corners.length} units={units} />}
-      <RingLedgers ring={ring} units={units} name={edgeName(i)} />
+      <RingLedgers
+        ring={ring}
+        units={units}
+        name={edgeName(i)}
+        most={ring.curve === null ? MOST_CORNERS_SHOWN : MOST_CURVE_CORNERS_SHOWN}
+      />
     </div>
   ));
 }
 
-/** Where the numbers are and the formula they go through. */
-export const FORMULA_WORDS =
-  'A = ½ Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ), x east, y north. Digits are for checking the sums, not a claim of accuracy.';
+/** The formula the numbers go through, and where they are. */
+export function FormulaLines({ working }: { readonly working: FramedRings }) {
+  return (
+    <>
+      <p className="said">
+        A = ½ Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ). Digits are for checking the sums, not a claim of accuracy.
+      </p>
+      <p className="said">x east and y north of the frame’s origin: {frameWords(working)}.</p>
+    </>
+  );
+}

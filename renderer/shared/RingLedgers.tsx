@@ -9,16 +9,18 @@ interface RingProps {
   readonly ring: RingWorking;
   readonly units: UnitSystem;
   readonly name: string;
+  /** A ring of more corners is folded. */
+  readonly most?: number;
 }
 
 /** A ring corner by corner, in two narrow ledgers rather than one that is wider than the page. */
-export function RingLedgers({ ring, units, name }: RingProps) {
+export function RingLedgers({ ring, units, name, most = MOST_CORNERS_SHOWN }: RingProps) {
   const [all, setAll] = useState(false);
   const length = lengthFigure(0, units).unit;
   const corner = (value: number): string => formatNumber(value, ring.cornerDecimals);
   const product = (value: number): string => formatNumber(value, ring.productDecimals);
   const count = ring.corners.length;
-  const rows = shownCorners(ring, all);
+  const rows = shownCorners(ring, all ? Infinity : most);
   return (
     <>
       <Ledger
@@ -46,7 +48,7 @@ export function RingLedgers({ ring, units, name }: RingProps) {
         }))}
         sum={['Σ', product(ring.eastByNextNorthSum), product(ring.nextEastByNorthSum)]}
       />
-      {count > MOST_CORNERS_SHOWN && (
+      {count > most && (
         <div className="do-row">
           <button type="button" className="do" aria-expanded={all} onClick={() => setAll(!all)}>
             {all ? 'fold the corners' : `show all ${formatNumber(count, 0)} corners`}

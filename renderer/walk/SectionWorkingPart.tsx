@@ -8,9 +8,8 @@ import {
   sectionWorking,
 } from '../../core/sections/index.ts';
 import { sheetFigures } from '../../core/sheet/index.ts';
-import { frameWords } from '../../core/zones/index.ts';
 import { useOpenYard, useViewState } from '../app/context.ts';
-import { FORMULA_WORDS } from '../shared/EdgeLedgers.tsx';
+import { FormulaLines } from '../shared/EdgeLedgers.tsx';
 import { RingLedgers } from '../shared/RingLedgers.tsx';
 import { TextLedger } from '../shared/TextLedger.tsx';
 import { WorkingFold } from '../shared/WorkingFold.tsx';
@@ -37,9 +36,7 @@ export function SectionWorkingPart({ plan }: { readonly plan: JobPlan }) {
     >
       {() => (
         <>
-          <p className="said">
-            {frameWords(working)}. {FORMULA_WORDS}
-          </p>
+          <FormulaLines working={working} />
           {working.rings.map((ring, i) => (
             <RingLedgers
               // biome-ignore lint/suspicious/noArrayIndexKey: rings have no name but their place

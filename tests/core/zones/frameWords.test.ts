@@ -33,7 +33,7 @@ test('a placed yard says where its numbers start and how little the map stretche
   const frame = { kind: 'placed', origin: { lonDeg: -104.9, latDeg: 39.7 } } as const;
   const words = frameWords({ frame, units: 'metric', rings: [ringWorking(rect(-40, 0, 60, 10), 'metric')] });
   expect(words).toContain('about latitude 39.700000°, longitude -104.900000°, scale 1');
-  expect(words).toContain('At 40.0 m east or west of it'); // the western corner
+  expect(words).toContain('an area 40.0 m east or west of there'); // the western corner
   expect(words).toContain('39 parts in 10¹²'); // (40 / 6.376e6)², R² = MN at 39.7°
 });
 
