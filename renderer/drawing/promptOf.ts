@@ -52,7 +52,7 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
     case 'place-yard':
       return { ...common, ...placePrompt(state), unit: '', snapped: snapWords(state.aim?.words) };
     case 'move-yard': {
-      const text = 'Drag the yard, or its handle to turn it; or type east, north, or degrees clockwise:';
+      const text = 'Drag the yard or its handle, or type a shift or a turn:';
       return { ...common, text, typedLabel: 'East, north, or degrees clockwise', unit: '' };
     }
     case 'scale-picture': {
@@ -69,7 +69,7 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
 /** The field stays from the first click on: it has the keys, the arrows included, while the ends are pointed out. */
 function tapePrompt({ from, to }: TapeBetweenState): Pick<Prompt, 'text' | 'typedLabel'> {
   const typedLabel = 'Taped distance';
-  if (from === null) return { text: 'Click a corner, a mark or an edge the tape begins at:', typedLabel };
+  if (from === null) return { text: 'Click where the tape begins:', typedLabel };
   if (to === null) return { text: 'Click where the tape ends:', typedLabel };
   return { text: 'Type what the tape reads:', typedLabel };
 }

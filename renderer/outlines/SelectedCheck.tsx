@@ -1,5 +1,5 @@
 import { makeEdit, putRow } from '../../core/edits/index.ts';
-import type { CheckedDistance } from '../../core/fieldCheck/index.ts';
+import { type CheckedDistance, tapeSigmaM } from '../../core/fieldCheck/index.ts';
 import { fineLengthFigure, parseLength, USUAL_UNITS } from '../../core/units/index.ts';
 import type { FieldCheck } from '../../core/yard.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
@@ -39,6 +39,13 @@ export function SelectedCheck({ checked }: { readonly checked: CheckedDistance }
         parse={(typed) => parseLength(typed, 'taped distance', USUAL_UNITS[units].length)}
         onCommit={(tapedM) => put(`mend taped ${check.name}`, { tapedM })}
       />
+      <div className="line">
+        <span>of that the tape’s own</span>
+        <span>
+          ± {fineLengthFigure(tapeSigmaM(check.tapedM), units).text} {USUAL_UNITS[units].length}{' '}
+          <span className="note">usual, no source</span>
+        </span>
+      </div>
       <TakeAway part="checks" id={check.id} name={check.name} />
     </>
   );

@@ -109,7 +109,7 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
         />
       )}
       <FigureField
-        label="corners taped within ±"
+        label="taped within ±"
         shown={within}
         unit={USUAL_UNITS[units].length}
         note={withinNote(within, units)}

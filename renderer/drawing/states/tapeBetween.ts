@@ -73,7 +73,7 @@ function point(state: TapeBetweenState, aim: Snap): Step {
 function typed(state: TapeBetweenState, text: string, context: DrawingContext): Step {
   const { from, to } = state;
   if (from === null || to === null) {
-    const where = { field: 'both ends of the taped distance' };
+    const where = { field: from === null ? 'the start of the tape' : 'the end of the tape' };
     return { state: { ...state, problem: { kind: 'value/missing', where, facts: {} } }, edits: [] };
   }
   const taped = parseLength(text, 'taped distance', typedUnit(context.units));

@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest';
 import { checkTables } from '../../../core/sheet/checkTable.ts';
+import { schedulePages } from '../../../core/sheet/schedulePages.ts';
 import { outline, rect } from '../../support/builders.ts';
 import { yardOf } from '../../support/drawing.ts';
+import { SMALL_SQUARE } from '../../support/handMadeYards.ts';
+import { contextOf } from '../../support/sheetContexts.ts';
+import { textsOf } from '../../support/sheetPages.ts';
 
 const lawn = outline('zone', 'Lawn', rect(0, 0, 30, 40));
 const yard = yardOf({ outlines: [{ ...lawn, placing: { by: 'tape', pictureId: null, sigmaM: 0.1 } }] });
@@ -22,4 +26,12 @@ test('taped distances stand with the map’s, the difference, its ± and how the
 
 test('a yard nobody taped has no such table', () => {
   expect(checkTables(yard, 'us')).toEqual([]);
+});
+
+test('they are printed under the areas', () => {
+  const context = contextOf(SMALL_SQUARE);
+  const printed = (checks: readonly (typeof diagonal)[]) =>
+    schedulePages({ ...context, yard: { ...context.yard, checks } }).flatMap(({ marks }) => textsOf(marks));
+  expect(printed([diagonal])).toEqual(expect.arrayContaining(['Checked by tape', 'Diagonal']));
+  expect(printed([])).not.toContain('Checked by tape');
 });
