@@ -13,6 +13,7 @@ export {
   hasFixedGround,
   loosenYardEdit,
   moveYardEdit,
+  placeOfMiddle,
   placeYardEdit,
   yardMiddle,
 } from './moveYard.ts';

@@ -1,6 +1,6 @@
 import { movedTraced, type Similarity, tracedRing } from '../curves/index.ts';
-import { movePoint, type RigidMotion, type YardPlacing } from '../frame/index.ts';
-import type { YardPoint } from '../spaces.ts';
+import { movePoint, type RigidMotion, type YardPlacing, yardToLonLat } from '../frame/index.ts';
+import type { LonLat, YardPoint } from '../spaces.ts';
 import type { Outline, PictureCorners, Traced, Yard } from '../yard.ts';
 import type { Change, Edit } from './edit.ts';
 import { makeEdit, putRow } from './makeEdit.ts';
@@ -17,6 +17,12 @@ export function yardMiddle({ outlines, marks, pictures }: Yard): YardPoint {
     [south, north] = [Math.min(south, yM), Math.max(north, yM)];
   }
   return west <= east ? { xM: (west + east) / 2, yM: (south + north) / 2 } : { xM: 0, yM: 0 };
+}
+
+/** Where on earth the yard's middle lies; null for a loose yard. */
+export function placeOfMiddle(yard: Yard): LonLat | null {
+  const { frame } = yard.details;
+  return frame.kind === 'loose' ? null : yardToLonLat(frame.origin, yardMiddle(yard));
 }
 
 /**

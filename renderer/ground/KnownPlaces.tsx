@@ -18,7 +18,7 @@ export function KnownPlaces({ drawing }: { readonly drawing: PlaceYardState }) {
     );
   }
   const placed = known.length < 2 ? null : placeByPointsEdit(yard, known);
-  const misfit = placed?.ok ? scaleMisfit(placed.value.ratio, 'these points') : undefined;
+  const misfit = placed?.ok ? scaleMisfit(placed.value.ratio, 'the typed places') : undefined;
   const problems = placed?.ok === false ? placed.problems : misfit ? [misfit] : [];
   return (
     <>

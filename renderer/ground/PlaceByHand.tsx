@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from 'react';
-import { placeYardEdit } from '../../core/edits/index.ts';
+import { placeOfMiddle, placeYardEdit } from '../../core/edits/index.ts';
 import { formatPlace, readPlace } from '../../core/frame/index.ts';
 import type { LonLat } from '../../core/spaces.ts';
 import { formatAngle, parseAngle } from '../../core/units/index.ts';
@@ -16,10 +16,9 @@ export function PlaceByHand({ children }: PlaceByHandProps) {
   const { session } = useBook();
   const { yard } = useOpenYard();
   const units = yard.details.unitSystem;
-  const { frame } = yard.details;
   const [typed, setTyped] = useState<LonLat | null>(null);
   const [turnDeg, setTurnDeg] = useState(0);
-  const origin = typed ?? (frame.kind === 'placed' ? frame.origin : null);
+  const origin = typed ?? placeOfMiddle(yard);
 
   function place(): void {
     if (origin === null) return;
@@ -32,7 +31,7 @@ export function PlaceByHand({ children }: PlaceByHandProps) {
     <>
       <FigureField
         label="latitude, longitude of its middle"
-        size="wide"
+        size="place"
         shown={origin === null ? '' : formatPlace(origin)}
         units={units}
         parse={(text) => readPlace(text, 'its middle')}

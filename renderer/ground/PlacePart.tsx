@@ -1,4 +1,4 @@
-import { hasFixedGround, loosenYardEdit } from '../../core/edits/index.ts';
+import { hasFixedGround, loosenYardEdit, placeOfMiddle } from '../../core/edits/index.ts';
 import { formatPlace } from '../../core/frame/index.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { PagePart } from '../shared/PageHead.tsx';
@@ -11,6 +11,7 @@ export function PlacePart() {
   const { drawing } = useViewState();
   const { yard } = useOpenYard();
   const { frame } = yard.details;
+  const place = placeOfMiddle(yard);
   const fixed = hasFixedGround(yard);
   // Its corners are degrees of a file: without the earth they would be a drawing like any other.
   const tied = yard.pictures.some(({ placement }) => placement.kind === 'georeferenced');
@@ -50,7 +51,7 @@ export function PlacePart() {
   return (
     <PagePart
       title="Its place"
-      aside={frame.kind === 'loose' ? 'a loose yard: nowhere on earth yet' : formatPlace(frame.origin)}
+      aside={place === null ? 'a loose yard: nowhere on earth yet' : formatPlace(place)}
     >
       {fixed ? (
         <>

@@ -13,8 +13,8 @@ interface FigureFieldProps<T> {
   readonly parse: (typed: string) => Result<T>;
   readonly onCommit: (value: T) => void;
   readonly readOnly?: boolean | undefined;
-  /** Wide fields hold words, a day its ten signs, the others figures. */
-  readonly size?: 'wide' | 'day' | undefined;
+  /** Wide fields hold words, a place its degrees, a day its ten signs, the others figures. */
+  readonly size?: 'wide' | 'place' | 'day' | undefined;
 }
 
 /**

@@ -10,8 +10,10 @@ import { alongBearing, bearingDegOf, moved } from '../plane.ts';
 import { typedUnit } from '../typedCorner.ts';
 import { beginSelect } from './select.ts';
 
-/** Nearest the middle the turning handle comes, so that a small yard can still be turned finely. */
-const LEAST_HANDLE_M = 5;
+/** The turning handle stands halfway out, so that it is in sight with the yard, */
+const HANDLE_OUT = 0.5;
+/** but never nearer than this, so that a small yard can still be turned finely. */
+const LEAST_HANDLE_M = 3;
 /** A shift beyond this is a slip of the hand: within it the frame stays true (2e-9 in area at 3 km). */
 const MOST_SHIFT_M = 3000;
 
@@ -74,12 +76,12 @@ export function isMoved({ eastM, northM, turnDeg }: MoveYardState): boolean {
   return eastM !== 0 || northM !== 0 || turnDeg !== 0;
 }
 
-/** North of the middle, as far out as the yard reaches. */
+/** North of the middle. */
 export function turnHandle(yard: Yard): YardPoint {
   const middle = yardMiddle(yard);
   const drawn = yard.outlines.flatMap((outline) => outlineRings(outline)[0] ?? []);
-  const reachM = drawn.reduce((most, at) => Math.max(most, distanceM(middle, at)), LEAST_HANDLE_M);
-  return alongBearing(middle, reachM, 0);
+  const reachM = drawn.reduce((most, at) => Math.max(most, distanceM(middle, at)), 0);
+  return alongBearing(middle, Math.max(LEAST_HANDLE_M, HANDLE_OUT * reachM), 0);
 }
 
 function commit(state: MoveYardState, context: DrawingContext): Step {

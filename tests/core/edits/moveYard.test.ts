@@ -6,6 +6,7 @@ import {
   inverseOf,
   loosenYardEdit,
   moveYardEdit,
+  placeOfMiddle,
   newOutline,
   placeYardEdit,
   yardMiddle,
@@ -214,6 +215,16 @@ test('taken off the earth, a yard is as it was drawn', () => {
 describe('the middle of a yard', () => {
   test('is that of what is drawn, pictures aside', () => {
     expect(yardMiddle(full)).toEqual({ xM: 30, yM: 20 }); // the lawn spans 10 … 50 and 0 … 40
+  });
+
+  test('has a place on earth once the yard does, which a move takes along', () => {
+    expect(placeOfMiddle(full)).toBeNull();
+    const placed = applyEdit(full, placeYardEdit(full, { origin, turnDeg: 0 }));
+    const to = { xM: 0, yM: 111.03463 };
+    const moved = applyEdit(placed, moveYardEdit(placed, { about: { xM: 0, yM: 0 }, to, turnDeg: 0 }));
+    // A degree is 111,034.63 m at 40° north (GeographicLib 2.1.2), to a part in 50,000 at 39.9°.
+    expectNear(placeOfMiddle(moved)?.latDeg ?? 0, 39.901, 1e-7, '°');
+    expectNear(placeOfMiddle(moved)?.lonDeg ?? 0, -86.2, 1e-9, '°');
   });
 
   test('is that of its pictures while nothing is drawn, and the origin in an empty yard', () => {

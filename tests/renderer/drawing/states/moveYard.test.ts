@@ -5,9 +5,9 @@ import { outline, rect } from '../../../support/builders.ts';
 import { Hand, pointing, ringAt, xy, yardOf } from '../../../support/drawing.ts';
 
 const take = { kind: 'take', tool: { kind: 'move-yard' } } as const;
-/** Its middle is (30, 20); its corners reach 36 m, so that the handle stands at (30, 56.06). */
+/** Its middle is (30, 20); its corners reach 36 m, so that the handle stands halfway, at (30, 38.03). */
 const lawn = yardOf({ outlines: [outline('zone', 'lawn', rect(0, 0, 60, 40))] });
-const HANDLE: readonly [number, number] = [30, 20 + Math.hypot(30, 20)];
+const HANDLE: readonly [number, number] = [30, 20 + Math.hypot(30, 20) / 2];
 
 describe('moving and turning the whole yard', () => {
   test('a drag anywhere moves it, as one edit, and the yard stays in hand', () => {
