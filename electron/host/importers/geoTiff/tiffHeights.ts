@@ -86,7 +86,8 @@ function verticalUnit(image: GeoTIFFImage, unit: string | null, place: TiffPlace
     BY_CODE[Number(keys.VerticalUnitsGeoKey)] ?? BY_SYSTEM[Number(keys.VerticalCSTypeGeoKey)] ?? byName(unit);
   if (stated !== null) return stated;
   const { proj = '', unitX = 1 } = place.definition ?? {};
-  const unitM = unitX * Number(/\+to_meter=([\d.]+)/.exec(proj)?.[1] ?? 1);
+  // The unit stands in the projection's text, or beside it, or in both.
+  const unitM = unitX === 1 ? Number(/\+to_meter=([\d.]+)/.exec(proj)?.[1] ?? 1) : unitX;
   const isFeet = Math.abs(unitM - FOOT_M) < 1e-4;
   return isFeet
     ? { unitM, words: 'taken as feet like its map: it states no unit of height' }
