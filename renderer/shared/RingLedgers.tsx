@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { formatNumber, lengthFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { type RingWorking, ringSumWords } from '../../core/zones/index.ts';
-import { Ledger } from './Ledger.tsx';
-import { MOST_CORNERS_SHOWN, shownCorners } from './shownCorners.ts';
+import { Ledger, type LedgerRow } from './Ledger.tsx';
+import { MOST_CORNERS_SHOWN, type NumberedCorner, shownCorners } from './shownCorners.ts';
 
 interface RingProps {
   readonly ring: RingWorking;
@@ -30,10 +30,7 @@ export function RingLedgers({ ring, units, name, most = MOST_CORNERS_SHOWN }: Ri
           { head: `x east ${length}`, align: 'right' },
           { head: `y north ${length}`, align: 'right' },
         ]}
-        rows={rows.map(({ number, east, north }) => ({
-          key: `${number}`,
-          cells: [number, corner(east), corner(north)],
-        }))}
+        rows={withGap(rows, ({ east, north }) => [corner(east), corner(north)])}
       />
       <Ledger
         caption={`Products of the ${name}`}
@@ -42,10 +39,10 @@ export function RingLedgers({ ring, units, name, most = MOST_CORNERS_SHOWN }: Ri
           { head: 'xᵢ yᵢ₊₁', align: 'right' },
           { head: 'xᵢ₊₁ yᵢ', align: 'right' },
         ]}
-        rows={rows.map(({ number, eastByNextNorth, nextEastByNorth }) => ({
-          key: `${number}`,
-          cells: [number, product(eastByNextNorth), product(nextEastByNorth)],
-        }))}
+        rows={withGap(rows, ({ eastByNextNorth, nextEastByNorth }) => [
+          product(eastByNextNorth),
+          product(nextEastByNorth),
+        ])}
         sum={['Σ', product(ring.eastByNextNorthSum), product(ring.nextEastByNorthSum)]}
       />
       {count > most && (
@@ -63,4 +60,16 @@ export function RingLedgers({ ring, units, name, most = MOST_CORNERS_SHOWN }: Ri
       <p className="said">{ringSumWords(ring, units)}</p>
     </>
   );
+}
+
+/** The corners as rows, with a row of dots where some are folded away. */
+function withGap(
+  corners: readonly NumberedCorner[],
+  cells: (corner: NumberedCorner) => readonly string[],
+): readonly LedgerRow[] {
+  return corners.flatMap((corner, i) => {
+    const row = { key: `${corner.number}`, cells: [corner.number, ...cells(corner)] };
+    const before = corners[i - 1]?.number ?? 0;
+    return before + 1 === corner.number ? [row] : [{ key: 'gap', cells: ['⋮', '⋮', '⋮'] }, row];
+  });
 }
