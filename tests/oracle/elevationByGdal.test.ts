@@ -150,8 +150,8 @@ describe.skipIf(!hasGdal)('an elevation grid against GDAL', () => {
     const factor = grades.reduce((sum, grade) => sum + Math.sqrt(1 + grade ** 2), 0) / grades.length;
     const ours = surfaceByFacets([region(rect(-20, -12, 40, 24))], elevation);
     expectNear(ours.coveredM2, 960, 1e-6, 'm²'); // 40 × 24
-    // GDAL smooths each slope over 3 by 3 heights (Horn), we do not: on this hill 0.3 of a percent point, 2e-4.
-    expectNear(ours.meanGrade, mean, 0.004, '');
+    // GDAL smooths each slope over 3 by 3 heights (Horn), we do not: on this hill 0.11 points of a percent, and 4e-4.
+    expectNear(ours.meanGrade, mean, 0.002, '');
     expectNear(ours.surfaceM2 / 960, factor, 5e-4, '');
     expect(factor).toBeGreaterThan(1.01); // a hill, not a plain: the agreement says something
   });
