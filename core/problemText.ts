@@ -323,7 +323,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
     case 'file/yard-has-no-place':
       return say(
         `${problem.where.fileName} is in longitude and latitude, and this yard has no place on earth.`,
-        'Use a yard that was drawn over a picture or file that knows where it is.',
+        'Say where the yard lies, under “Its place” on the Ground page, and bring it in then.',
       );
     case 'file/heights-alone':
       return say(

@@ -52,7 +52,7 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
     case 'place-yard':
       return { ...common, ...placePrompt(state), unit: '', snapped: snapWords(state.aim?.words) };
     case 'move-yard': {
-      const text = 'Drag the yard or its handle, or type a shift or a turn:';
+      const text = 'Drag the yard or its handle, or type east, north, or a turn:';
       return { ...common, text, typedLabel: 'East, north, or degrees clockwise', unit: '' };
     }
     case 'scale-picture': {
