@@ -22,6 +22,8 @@ export interface CheckedDistance {
   readonly to: CheckEnd;
   /** Whether both ends still lie on something; when not, what was taped is no longer what the map has. */
   readonly endsFound: boolean;
+  /** The picture both ends were traced over, whose scale the distance then tells of; null when there is none. */
+  readonly pictureId: string | null;
 }
 
 const INSIDE_SIGMAS = 2;
@@ -56,12 +58,17 @@ export function fieldCheck(yard: CheckedYard, check: FieldCheck): CheckedDistanc
     from,
     to,
     endsFound: from.on !== 'nothing' && to.on !== 'nothing',
+    pictureId: sharedPictureId(a, b),
   };
+}
+
+function sharedPictureId(a: PointBase, b: PointBase): string | null {
+  return a.scale !== null && a.scale.pictureId === b.scale?.pictureId ? a.scale.pictureId : null;
 }
 
 /** What wrong scales of pictures put into the distance, one standard deviation. */
 function scaleShareM(check: FieldCheck, a: PointBase, b: PointBase, lengthM: number): number {
-  if (a.scale !== null && a.scale.pictureId === b.scale?.pictureId) return (a.scale.sigma ?? 0) * lengthM;
+  if (sharedPictureId(a, b) !== null) return (a.scale?.sigma ?? 0) * lengthM;
   return Math.hypot(alongM(check, check.from, a), alongM(check, check.to, b));
 }
 

@@ -1,20 +1,38 @@
+import { useState } from 'react';
 import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { type CheckedDistance, tapeSigmaM } from '../../core/fieldCheck/index.ts';
+import type { Problem } from '../../core/problems.ts';
 import { fineLengthFigure, parseLength, USUAL_UNITS } from '../../core/units/index.ts';
 import type { FieldCheck } from '../../core/yard.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
 import { FigureField } from '../shared/FigureField.tsx';
 import { parseName } from '../shared/parseName.ts';
+import { ProblemLines } from '../shared/ProblemLines.tsx';
+import { checkAsLength } from './checkAsLength.ts';
 import { TakeAway } from './TakeAway.tsx';
 
 /** The taped distance in hand: what it lies between, what the tape read, and taking it away. */
 export function SelectedCheck({ checked }: { readonly checked: CheckedDistance }) {
-  const { session } = useBook();
+  const { session, view } = useBook();
   const { yard } = useOpenYard();
   const units = yard.details.unitSystem;
-  const { check, from, to } = checked;
+  const { check, from, to, pictureId } = checked;
+  const [problem, setProblem] = useState<Problem | null>(null);
   const put = (label: string, part: Partial<FieldCheck>): void =>
     session.edit(makeEdit(label, putRow(yard, 'checks', { ...check, ...part })));
+  const picture = yard.pictures.find(({ id, placement }) => id === pictureId && placement.kind === 'scaled');
+
+  function scale(): void {
+    if (picture === undefined) return;
+    const edit = checkAsLength(yard, picture, check);
+    if (!edit.ok) {
+      setProblem(edit.problems[0]);
+      return;
+    }
+    view.select(null);
+    session.edit(edit.value);
+  }
+
   return (
     <>
       <FigureField
@@ -46,6 +64,15 @@ export function SelectedCheck({ checked }: { readonly checked: CheckedDistance }
           <span className="note">usual, no source</span>
         </span>
       </div>
+      {picture && (
+        <div className="do-row">
+          <button type="button" className="do" onClick={scale}>
+            scale {picture.name} by it
+          </button>
+          <span className="note">with the lengths it has; it is a check no longer</span>
+        </div>
+      )}
+      {problem && <ProblemLines problems={[problem]} units={units} />}
       <TakeAway part="checks" id={check.id} name={check.name} />
     </>
   );

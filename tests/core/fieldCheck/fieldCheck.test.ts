@@ -47,7 +47,7 @@ describe('a taped distance against the map', () => {
     const checked = fieldCheck(yardOf({ outlines: [lawnPlaced({})] }), taped(50.4));
     expectNear(checked.mapM, 50, 1e-12, 'm'); // 30-40-50 triangle
     expectNear(checked.differenceM, 0.4, 1e-12, 'm'); // by hand: 50.4 − 50
-    expect(checked).toMatchObject({ sigmaM: null, verdict: 'not-stated', endsFound: true });
+    expect(checked).toMatchObject({ sigmaM: null, verdict: 'not-stated', endsFound: true, pictureId: null });
   });
 
   test('is inside up to two standard deviations of both corners and the tape', () => {
@@ -62,10 +62,11 @@ describe('a taped distance against the map', () => {
   test('a scale error common to both ends counts with the whole distance', () => {
     const lawn = lawnPlaced({ by: 'picture', pictureId: 'p' });
     const picture = pictureOf('p', { cornerSigmaM: 0.1, scaleSigma: 0.02 });
-    const { sigmaM, pointingSigmaM } = fieldCheck(
+    const { sigmaM, pointingSigmaM, pictureId } = fieldCheck(
       yardOf({ outlines: [lawn], pictures: [picture] }),
       taped(50),
     );
+    expect(pictureId).toBe('p');
     // by hand: √(0.020225 + (0.02 × 50)²)
     expectNear(sigmaM ?? Number.NaN, Math.sqrt(1.020225), 1e-12, 'm');
     expectNear(pointingSigmaM ?? Number.NaN, Math.sqrt(0.020225), 1e-12, 'm'); // the same without the scale
