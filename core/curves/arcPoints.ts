@@ -1,6 +1,6 @@
 import type { YardPoint } from '../spaces.ts';
 import type { Arc } from './arc.ts';
-import { LEAST_PER_TURN, MOST_CHORDS, MOST_OFF_CURVE_M } from './offCurve.ts';
+import { LEAST_PER_TURN, MOST_CHORDS, MOST_OFF_CURVE_M, soundCount } from './offCurve.ts';
 
 /**
  * The corners between the ends of an arc that stand for it.
@@ -40,10 +40,10 @@ export function arcChords({ radiusM, sweepRad }: Arc): number {
   // 1/11 is above (5/12)²/2, and by more than what the terms of φ⁴ come to.
   const byDepth = sweep * Math.sqrt(radiusM / (11 * MOST_OFF_CURVE_M));
   const byLook = (sweep * LEAST_PER_TURN) / (2 * Math.PI);
-  let chords = Math.ceil(Math.min(Math.max(byDepth, byLook, 2), MOST_CHORDS));
+  let chords = Math.ceil(Math.max(byDepth, byLook, 2));
   // With few chords the corners stand farther out than the edge dips in.
-  while (chords < MOST_CHORDS && radiusM * outsideBy(sweep, chords) > MOST_OFF_CURVE_M) chords += 1;
-  return chords;
+  while (chords <= MOST_CHORDS && radiusM * outsideBy(sweep, chords) > MOST_OFF_CURVE_M) chords += 1;
+  return soundCount(chords);
 }
 
 /** ε of the note above. */

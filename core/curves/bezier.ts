@@ -1,5 +1,5 @@
 import type { YardPoint } from '../spaces.ts';
-import { MOST_CHORDS, MOST_OFF_CURVE_M } from './offCurve.ts';
+import { MOST_CHORDS, MOST_OFF_CURVE_M, soundCount } from './offCurve.ts';
 
 /** A cubic Bézier piece: its ends and the two points its tangents run to. */
 export type Bezier = readonly [YardPoint, YardPoint, YardPoint, YardPoint];
@@ -48,14 +48,14 @@ export function bezierChords(piece: Bezier): number {
   // Points at even thirds of a chord: nothing to draw but the chord. NaN ends here too.
   if (!(bendM > LEAST_BEND_M)) return 1;
   const byChord = Math.sqrt((6 * bendM) / (8 * CHORD_SHARE * MOST_OFF_CURVE_M));
-  let chords = Math.min(Math.max(Math.ceil(byChord), 2), MOST_CHORDS);
+  let chords = Math.max(Math.ceil(byChord), 2);
   while (
-    chords < MOST_CHORDS &&
+    chords <= MOST_CHORDS &&
     !(Math.abs(shifted(piece, chords).shiftM) <= (1 - CHORD_SHARE) * MOST_OFF_CURVE_M)
   ) {
-    chords = Math.min(2 * chords, MOST_CHORDS);
+    chords *= 2;
   }
-  return chords;
+  return soundCount(chords);
 }
 
 /** A thousandth of the kernel grid. */

@@ -1,5 +1,5 @@
 import type { Ring, YardPoint } from '../spaces.ts';
-import { LEAST_PER_TURN, MOST_CHORDS, MOST_OFF_CURVE_M } from './offCurve.ts';
+import { LEAST_PER_TURN, MOST_CHORDS, MOST_OFF_CURVE_M, soundCount } from './offCurve.ts';
 
 /** A circle or an ellipse: its two half axes, the first on a compass bearing. */
 export interface Oval {
@@ -63,9 +63,9 @@ function sizeOf(halfM: number): number {
 /** A multiple of four, so that the ends of both axes are corners. */
 function cornersFor(halfM: number): number {
   const byCurve = 2 * Math.PI * Math.sqrt(halfM / (12 * MOST_OFF_CURVE_M));
-  let corners = 4 * Math.ceil(Math.min(Math.max(byCurve, LEAST_PER_TURN), MOST_CHORDS) / 4);
+  let corners = 4 * Math.ceil(soundCount(Math.max(byCurve, LEAST_PER_TURN)) / 4);
   // The estimate leaves out terms of t⁴ and above.
-  if ((outsideBy(corners) - 1) * halfM > MOST_OFF_CURVE_M) corners += 4;
+  if (byCurve <= MOST_CHORDS && (outsideBy(corners) - 1) * halfM > MOST_OFF_CURVE_M) corners += 4;
   return corners;
 }
 

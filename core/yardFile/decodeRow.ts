@@ -1,5 +1,8 @@
-import { straight } from '../curves/index.ts';
+import { outlineRings, straight } from '../curves/index.ts';
 import type { YardPart, YardRows } from '../edits/index.ts';
+import type { Region } from '../spaces.ts';
+import type { Outline } from '../yard.ts';
+import { isAsTraced } from './asTraced.ts';
 import { checkRow } from './checkRow.ts';
 import { decodePoint, decodePolygon } from './decodeGeometry.ts';
 import { type Reading, readAs, unreadable } from './reading.ts';
@@ -9,13 +12,39 @@ type Columns = Readonly<Record<string, unknown>>;
 
 /**
  * A row of the document out of the columns of its table, checked: nothing of a damaged or hostile file gets
- * past here. The detail of an unreadable row names its table and id.
+ * past here. The detail of an unreadable row names its table and id. An outline comes back as it was traced, unless
+ * another program moved its geometry since: then it is what was moved, with plain corners.
  */
 export function decodeRow<P extends YardPart>(table: RowTable, columns: Columns): Reading<YardRows[P]> {
   const row = assemble(table, columns);
   const wrong = row.ok ? checkRow(table.part, row.value) : row.detail;
   if (wrong !== null) return unreadable(`${table.name} ${String(columns.id ?? '').slice(0, 60)}: ${wrong}`);
-  return row as Reading<YardRows[P]>;
+  const checked = row as Reading<YardRows[P]>;
+  return table.part === 'outlines' && checked.ok && columns.traced !== null
+    ? (unlessMoved(checked.value as Outline, columns.geom as Uint8Array) as Reading<YardRows[P]>)
+    : checked;
+}
+
+/** Only a checked outline can be drawn, so the geometry is read a second time. */
+function unlessMoved(outline: Outline, geom: Uint8Array): Reading<Outline> {
+  const region = decodePolygon(geom);
+  if (!region.ok) return region;
+  const { outer, holes } = region.value;
+  return readAs(
+    isAsTraced([outer, ...holes], outlineRings(outline))
+      ? outline
+      : { ...outline, ...plainCorners(region.value) },
+  );
+}
+
+function plainCorners({ outer, holes }: Region): Pick<Outline, 'outer' | 'holes'> {
+  return { outer: straight(outer), holes: holes.map(straight) };
+}
+
+/** SQLite has no booleans; anything but its two numbers is left for the check to refuse. */
+function yesOrNo(value: unknown): unknown {
+  if (value === 1) return true;
+  return value === 0 ? false : value;
 }
 
 function assemble(table: RowTable, columns: Columns): Reading<unknown> {
@@ -54,22 +83,22 @@ function assemble(table: RowTable, columns: Columns): Reading<unknown> {
     case 'outlines': {
       const region = c.geom instanceof Uint8Array ? decodePolygon(c.geom) : unreadable('has no geometry');
       if (!region.ok) return region;
-      const traced = c.traced === null ? readAs(null) : fromJson(c.traced);
+      const traced = c.traced === null ? readAs(plainCorners(region.value)) : fromJson(c.traced);
       if (!traced.ok) return traced;
+      const { outer, holes, ...more } = (traced.value ?? {}) as Record<string, unknown>;
+      if (Object.keys(more).length > 0) return unreadable('the text of its curves holds more than rings');
       const slope = c.slope === null ? readAs(null) : fromJson(c.slope);
       if (!slope.ok) return slope;
-      const { outer, holes } = region.value;
-      const drawn = { outer: straight(outer), holes: holes.map(straight) };
       return readAs({
         id: c.id,
         kind: kindOfTable(table.name) ?? c.kind,
         name: c.name,
-        ...drawn,
-        ...(traced.value as object | null),
+        outer,
+        holes,
         placing: { by: c.placed_by, pictureId: c.picture_id, sigmaM: c.corner_sigma_m },
         keepOffM: c.keep_off_m,
         slope: slope.value,
-        claimsOverlaps: c.claims_overlaps === 1,
+        claimsOverlaps: yesOrNo(c.claims_overlaps),
       });
     }
     case 'marks': {

@@ -104,6 +104,39 @@ describe('rows that make no sense are damage, named by table and row, and never 
     ],
     ["UPDATE cut_outs SET kind = 'swamp'", 'cut_outs b1: kind is none of'],
     ["UPDATE marks SET kind = 'zone'", 'marks m1: kind is none of'],
+    ["UPDATE zones SET traced = '{' WHERE id = 'z3'", 'zones z3: is not JSON text'],
+    [
+      "UPDATE zones SET traced = 'null' WHERE id = 'z3'",
+      'zones z3: outer is none of corners, circle, ellipse',
+    ],
+    ["UPDATE zones SET traced = '[]' WHERE id = 'z3'", 'zones z3: outer is none of corners, circle, ellipse'],
+    [
+      `UPDATE zones SET traced = '{"outer":{"kind":"corners","corners":[]},"holes":[],"id":"z1"}' WHERE id = 'z3'`,
+      'zones z3: the text of its curves holds more than rings',
+    ],
+    [
+      `UPDATE zones SET traced = '{"outer":{"kind":"circle","centre":{"xM":0,"yM":0},"radiusM":1e999},"holes":[]}' WHERE id = 'z3'`,
+      'zones z3: outer radiusM is not a finite number',
+    ],
+    [
+      `UPDATE zones SET traced = '{"outer":{"kind":"corners","corners":[{"xM":0,"yM":0,"run":{"kind":"spiral"}}]},"holes":[]}' WHERE id = 'z3'`,
+      'zones z3: outer corners entry 1 run is none of arc, smooth',
+    ],
+    [
+      `UPDATE zones SET slope = '{"kind":"grade","grade":"steep"}' WHERE id = 'z3'`,
+      'zones z3: slope grade is not a finite number',
+    ],
+    ["UPDATE zones SET placed_by = 'dowsing' WHERE id = 'z3'", 'zones z3: placing by is none of'],
+    [
+      "UPDATE zones SET claims_overlaps = 2 WHERE id = 'z3'",
+      'zones z3: claimsOverlaps is none of true, false',
+    ],
+    ["UPDATE elevations SET heights_mm = '[1,2]'", 'elevations e1: does not have 6 heights'],
+    ['UPDATE elevations SET grid_rows = 1', 'elevations e1: is less than one cell'],
+    ["UPDATE elevations SET corners = '[]'", 'elevations e1: corners does not have 4 entries'],
+    ["UPDATE field_checks SET taped_m = 'far'", 'field_checks x1: tapedM is not a finite number'],
+    ["UPDATE yard_details SET overlap_rule = 'mine'", 'yard_details : overlapRule is none of'],
+    ["UPDATE yard_details SET amounts_by = 'eye'", 'yard_details : amountsBy is none of plan, surface'],
     ["UPDATE jobs SET zone_ids = '[1'", 'jobs j1: is not JSON text'],
     ["UPDATE jobs SET zone_ids = '{}'", 'jobs j1: zoneIds is not a list'],
     ['UPDATE pictures SET placement = \'{"kind":"scaled"}\'', 'pictures p1: placement has no lengths'],
@@ -121,7 +154,7 @@ describe('rows that make no sense are damage, named by table and row, and never 
     ["UPDATE products SET rate_l_per_m2 = 'much'", 'products f1: rateLPerM2 is not a finite number'],
     ['DELETE FROM yard_details', 'yard_details does not hold one row'],
     [
-      'INSERT INTO yard_details SELECT 2, name, ground_date, unit_system, frame_kind, origin_lon_deg, origin_lat_deg, corner_sigma_m FROM yard_details',
+      'INSERT INTO yard_details SELECT 2, name, ground_date, unit_system, frame_kind, origin_lon_deg, origin_lat_deg, corner_sigma_m, overlap_rule, amounts_by FROM yard_details',
       'details: an id is there twice',
     ],
     ["UPDATE check_plots SET id = 'z1'", 'outlines: an id is there twice'],
@@ -187,7 +220,7 @@ describe('what the owner adds with other programs does no harm', () => {
 
   test('a past revision of a feature is not part of the yard of today', () => {
     spoil(
-      "INSERT INTO zones (id, name, sort_order, revision_from, revision_to, geom) SELECT id, 'before the pool', 1, 1, 2, geom FROM zones WHERE id = 'z1'",
+      "INSERT INTO zones (id, name, placed_by, claims_overlaps, sort_order, revision_from, revision_to, geom) SELECT id, 'before the pool', placed_by, claims_overlaps, 1, 1, 2, geom FROM zones WHERE id = 'z1'",
       "UPDATE zones SET revision_from = 2 WHERE id = 'z1' AND revision_to IS NULL",
     );
     const store = valueIn(openYardFile(path));
