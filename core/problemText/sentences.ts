@@ -1,0 +1,29 @@
+import { formatLength, formatNumber, formatSignificant, type UnitSystem } from '../units/index.ts';
+
+/** What is wrong and what mends it, each one or two whole sentences. */
+export interface ProblemText {
+  readonly what: string;
+  readonly mend: string;
+}
+
+export function say(what: string, mend: string): ProblemText {
+  return { what, mend };
+}
+
+/** A field's name is written as it stands on its ruled line; a sentence begins with a capital. */
+export function atStart(field: string): string {
+  return field.charAt(0).toUpperCase() + field.slice(1);
+}
+
+export function counted(count: number, noun: string): string {
+  return `${formatNumber(count, 0)} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+/** "17% more", "0.25% less": how far a ratio is from 1. */
+export function moreOrLess(ratio: number, more = 'more', less = 'less'): string {
+  return `${formatSignificant(Math.abs(ratio - 1) * 100, 2)}% ${ratio < 1 ? less : more}`;
+}
+
+export function lengthOrNone(lengthM: number, units: UnitSystem): string {
+  return Number.isFinite(lengthM) ? formatLength(lengthM, units) : 'no number';
+}
