@@ -85,6 +85,14 @@ export function covarianceOf(a: AreaSpread, b: AreaSpread): number {
   }, 0);
 }
 
+/** The spread of so many times an area: of the product it takes, say. */
+export function timesSpread(spread: AreaSpread, factor: number): AreaSpread {
+  const errors = spread.errors.map(({ eastM2, northM2, ...rest }) => {
+    return { ...rest, eastM2: factor * eastM2, northM2: factor * northM2 };
+  });
+  return { ...spread, errors };
+}
+
 /** The spread of the sum of areas: what an edge they share gives to one it takes from the other. */
 export function spreadOfSum(spreads: readonly AreaSpread[]): AreaSpread {
   const [only, ...others] = spreads;

@@ -13,6 +13,7 @@ export {
   sigmaOf,
   sigmaOfSum,
   spreadOfSum,
+  timesSpread,
 } from './areaSpread.ts';
 export { type Contribution, type Contributor, contributions, tightener } from './contributions.ts';
 export { cutLineSource, type Mover, outlineSources, type SourceRing } from './edgeSource.ts';

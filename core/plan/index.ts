@@ -8,3 +8,4 @@
 export type { GroundPlan, JobPlan, PlanRequest, SectionFigures } from './plan.ts';
 export { type GroundControl, planGround } from './planGround.ts';
 export { planJob } from './planJob.ts';
+export { sectionSigmas } from './sectionSigmas.ts';

@@ -47,6 +47,8 @@ export interface JobPlan {
   readonly ground: GroundPlan;
   /** One mix a section, in the order they are walked. */
   readonly mixes: readonly LoadMix[];
+  /** One standard deviation of each section's area; null where it is not stated. */
+  readonly sectionSigmas: ReadonlyMap<string, number | null>;
   readonly productTotalL: number;
   readonly carrierTotalL: number;
 }

@@ -13,6 +13,7 @@ import type { Applicator, Job, Product, Yard } from '../yard.ts';
 import { type ResolvedYard, resolveZones } from '../zones/index.ts';
 import type { GroundPlan, JobPlan } from './plan.ts';
 import { type GroundControl, planGround } from './planGround.ts';
+import { sectionSigmas } from './sectionSigmas.ts';
 
 /**
  * The whole plan of one job: its zones resolved, cut into sections of at most one load each, walked, and mixed.
@@ -48,7 +49,8 @@ export function planJob(yard: Yard, jobId: string, control?: GroundControl): Res
   const planned = planGround(resolved, request, control);
   if (!planned.ok) return planned;
   const ground = { ...planned.value, warnings: [...allowed.value, ...planned.value.warnings] };
-  return ok({ ground, ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)) });
+  const sigmas = sectionSigmas(yard, ground);
+  return ok({ ground, sectionSigmas: sigmas, ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)) });
 }
 
 /** The job with its product and applicator, or which of them is missing. */
@@ -109,7 +111,7 @@ function loadGrounds(ground: GroundPlan): readonly LoadGround[] {
   });
 }
 
-function totalsOf(mixes: readonly LoadMix[]): Omit<JobPlan, 'ground'> {
+function totalsOf(mixes: readonly LoadMix[]): Omit<JobPlan, 'ground' | 'sectionSigmas'> {
   const productTotalL = mixes.reduce((sum, mix) => sum + mix.productL, 0);
   const carrierTotalL = mixes.reduce((sum, mix) => sum + mix.carrierL, 0);
   if (!Number.isFinite(productTotalL + carrierTotalL)) throw new Defect('a mix is no number');

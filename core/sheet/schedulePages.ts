@@ -91,7 +91,7 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
     return [
       load.section.id,
       load.section.zoneName,
-      areaFigure(load.areaM2, units).text,
+      withSigma(load.areaM2, load.areaSigmaM2, units),
       areaFigure(load.otherAreaM2, other).text,
       own === undefined ? '' : String(own.passes),
       own === undefined ? '' : lengthFigure(own.onLengthM, units).text,

@@ -1,4 +1,5 @@
 import type { LoadMix } from '../applicators/index.ts';
+import { type AreaSpread, sigmaOf, sigmaOfSum, timesSpread } from '../area/index.ts';
 import type { JobPlan } from '../plan/index.ts';
 import type { Section } from '../sections/index.ts';
 import {
@@ -15,16 +16,20 @@ import { areaStepM2, type PrintedSum, type PrintedZone, printedSum, printedZones
 /** One zone's areas as printed, and its treated ground rounded in the other unit system, where it adds up too. */
 export interface ZoneFigures extends PrintedZone {
   readonly otherTreatedM2: number;
+  /** One standard deviation of its product for the area's sake alone; null = not stated. */
+  readonly productSigmaL: number | null;
 }
 
 export interface LoadFigures {
   readonly load: number;
   readonly section: Section;
   readonly areaM2: number;
+  readonly areaSigmaM2: number | null;
   readonly otherAreaM2: number;
   /** What the load is mixed for: `areaM2`, or its sloping surface where the yard says so. */
   readonly mixedM2: number;
   readonly productL: number;
+  readonly productSigmaL: number | null;
   readonly carrierL: number;
   readonly dialRatio: number | null;
 }
@@ -32,7 +37,7 @@ export interface LoadFigures {
 /** Every figure the sheet prints more than once or sums, already rounded so that the paper adds up. */
 export interface SheetFigures {
   readonly zones: readonly ZoneFigures[];
-  readonly zoneSum: PrintedSum & Pick<ZoneFigures, 'otherTreatedM2'>;
+  readonly zoneSum: PrintedSum & Pick<ZoneFigures, 'otherTreatedM2' | 'productSigmaL'>;
   /** Whether amounts are worked out from a surface that is not the map's area. */
   readonly isMixedBySurface: boolean;
   readonly loads: readonly LoadFigures[];
@@ -67,12 +72,20 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
     const otherAreaM2 = otherAreas.get(section.id) ?? mix.areaM2;
     const mixedM2 = mixedAreas.get(section.id) ?? mix.areaM2;
     const [productL, carrierL] = [products[i] as number, carriers[i] as number];
+    const areaSigmaM2 = plan.sectionSigmas.get(section.id) ?? null;
+    // Product is a rate times an area, so it is off by as much of itself.
+    const productSigmaL = areaSigmaM2 === null ? null : (mix.productL / section.areaM2) * areaSigmaM2;
     const { dialRatio } = mix;
-    return [{ load: i + 1, section, areaM2, otherAreaM2, mixedM2, productL, carrierL, dialRatio }];
+    const own = { load: i + 1, section, areaM2, areaSigmaM2, otherAreaM2, mixedM2 };
+    return [{ ...own, productL, productSigmaL, carrierL, dialRatio }];
   });
   return {
     zones,
-    zoneSum: { ...printedSum(zones), otherTreatedM2: sum(zones.map((zone) => zone.otherTreatedM2)) },
+    zoneSum: {
+      ...printedSum(zones),
+      otherTreatedM2: sum(zones.map((zone) => zone.otherTreatedM2)),
+      productSigmaL: sigmaOfSum(zones.map((zone) => productSpread(plan, zone))),
+    },
     isMixedBySurface: plan.ground.resolved.zones.some((zone) => zone.amountFactor !== 1),
     loads,
     productUnit,
@@ -88,8 +101,21 @@ function zoneFigures(plan: JobPlan, units: UnitSystem): ZoneFigures[] {
   const treatedIds = new Set(sections.map((section) => section.zoneId));
   const others = printedZones(resolved, otherUnits(units));
   return printedZones(resolved, units)
-    .map((zone, i) => ({ ...zone, otherTreatedM2: others[i]?.treatedM2 ?? zone.treatedM2 }))
+    .map((zone, i) => ({
+      ...zone,
+      otherTreatedM2: others[i]?.treatedM2 ?? zone.treatedM2,
+      productSigmaL: sigmaOf(productSpread(plan, zone)),
+    }))
     .filter((zone) => treatedIds.has(zone.zoneId));
+}
+
+/** What a zone's product is off by for its area's sake: litres where an area's spread has square metres. */
+function productSpread({ ground, mixes }: JobPlan, { zoneId, spread }: PrintedZone): AreaSpread {
+  const own = ground.sections.filter((section) => section.zoneId === zoneId);
+  const ids = new Set(own.map(({ id }) => id));
+  const productL = sum(mixes.filter(({ sectionId }) => ids.has(sectionId)).map((mix) => mix.productL));
+  const areaM2 = sum(own.map((section) => section.areaM2));
+  return timesSpread(spread, areaM2 > 0 ? productL / areaM2 : 0);
 }
 
 /** Section areas that add up to their zone's printed treated area. */

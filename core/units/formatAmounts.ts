@@ -45,6 +45,19 @@ export function formatVolume(volumeL: number, units: UnitSystem, unit?: ShownVol
   return joined(volumeFigure(volumeL, units, unit));
 }
 
+/**
+ * The uncertainty of a volume at the same place value as the volume itself, "± 0.4". One below half of the last place
+ * is shown as one of that place, never as ± 0.
+ */
+export function volumeSigmaFigure(
+  sigmaL: number,
+  units: UnitSystem,
+  unit: ShownVolumeUnit,
+): Figure<ShownVolumeUnit> {
+  const shownL = sigmaL > 0 ? Math.max(sigmaL, volumeStepL(unit)) : 0;
+  return { text: `± ${volumeFigure(shownL, units, unit).text}`, unit };
+}
+
 /** Enough digits that a typed label rate comes back as it was typed. */
 const RATE_DIGITS = 4;
 

@@ -59,6 +59,7 @@ export {
   type ShownVolumeUnit,
   speedFigure,
   volumeFigure,
+  volumeSigmaFigure,
   volumeStepL,
   volumeUnitFor,
 } from './formatAmounts.ts';

@@ -1,4 +1,4 @@
-import { type GroundControl, type JobPlan, planGround, planJob } from '../../core/plan/index.ts';
+import { type GroundControl, type JobPlan, planGround, planJob, sectionSigmas } from '../../core/plan/index.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { Applicator, Job, Product, Yard } from '../../core/yard.ts';
 import { resolveZones } from '../../core/zones/index.ts';
@@ -45,7 +45,14 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
   const mixes = ground.value.sections.map(({ id, areaM2 }) => {
     return { sectionId: id, areaM2, productL: 0, carrierL: 0, dialRatio: null };
   });
-  const plan: JobPlan = { ground: ground.value, mixes, productTotalL: 0, carrierTotalL: 0 };
+  const sigmas = sectionSigmas(yard, ground.value);
+  const plan: JobPlan = {
+    ground: ground.value,
+    mixes,
+    sectionSigmas: sigmas,
+    productTotalL: 0,
+    carrierTotalL: 0,
+  };
   return ok({ ...withStandIns(yard, swathM, policy, headingDeg), plan, hasMix: false });
 }
 

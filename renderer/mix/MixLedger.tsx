@@ -3,6 +3,7 @@ import { areaFigure, formatDial, volumeFigure } from '../../core/units/index.ts'
 import type { Applicator, UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
 import { Ledger } from '../shared/Ledger.tsx';
+import { VolumeCell } from '../shared/VolumeCell.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 
 interface MixLedgerProps {
@@ -28,7 +29,10 @@ export function MixLedger({ figures, applicator, units }: MixLedgerProps) {
         columns={[
           { head: 'load', align: 'left' },
           { head: 'section', align: 'left' },
-          { head: `treated ${areaFigure(0, units).unit}`, align: 'right' },
+          {
+            head: `${figures.isMixedBySurface ? 'surface' : 'treated'} ${areaFigure(0, units).unit}`,
+            align: 'right',
+          },
           { head: `product ${productUnit}`, align: 'right' },
           { head: `${carrierHead} ${carrierUnit}`, align: 'right' },
         ]}
@@ -39,15 +43,21 @@ export function MixLedger({ figures, applicator, units }: MixLedgerProps) {
           cells: [
             `${load.load}`,
             load.section.id,
-            areaFigure(load.areaM2, units).text,
-            volumeFigure(load.productL, units, productUnit).text,
+            areaFigure(load.mixedM2, units).text,
+            <VolumeCell
+              key="product"
+              volumeL={load.productL}
+              sigmaL={load.productSigmaL}
+              units={units}
+              unit={productUnit}
+            />,
             volumeFigure(load.carrierL, units, carrierUnit).text,
           ],
         }))}
         sum={[
           'all',
           '',
-          areaFigure(figures.zoneSum.treatedM2, units).text,
+          areaFigure(figures.zoneSum.amountsM2, units).text,
           volumeFigure(figures.productTotalL, units, productUnit).text,
           volumeFigure(figures.carrierTotalL, units, carrierUnit).text,
         ]}

@@ -1,10 +1,12 @@
+import { AMOUNTS_BY_WORDS } from '../../core/slope/index.ts';
 import type { SheetFigures } from '../../core/sheet/index.ts';
-import { areaFigure, volumeFigure } from '../../core/units/index.ts';
+import { areaFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
+import { VolumeCell } from '../shared/VolumeCell.tsx';
 import { loadsOfZone } from './loadsOfZone.ts';
 
 /** Product per zone: the sum of its loads as shown, so that zones, loads and job agree to the last digit. */
@@ -18,12 +20,15 @@ export function ZoneAmounts({
   const { view } = useBook();
   const { selection } = useViewState();
   return (
-    <PagePart title="Zones">
+    <PagePart title="Zones" aside={figures.isMixedBySurface && `amounts from ${AMOUNTS_BY_WORDS.surface}`}>
       <Ledger
         caption="Treated area, loads and product for each zone"
         columns={[
           { head: 'zone', align: 'left' },
-          { head: `treated ${areaFigure(0, units).unit}`, align: 'right' },
+          {
+            head: `${figures.isMixedBySurface ? 'surface' : 'treated'} ${areaFigure(0, units).unit}`,
+            align: 'right',
+          },
           { head: 'loads', align: 'right' },
           { head: `product ${figures.productUnit}`, align: 'right' },
         ]}
@@ -33,21 +38,33 @@ export function ZoneAmounts({
           onSelect: () => view.select({ kind: 'outline', id: zone.zoneId }),
           cells: [
             zone.name,
-            <AreaCell key="area" areaM2={zone.treatedM2} sigmaM2={zone.sigmaM2} units={units} />,
+            <AreaCell key="area" areaM2={zone.amountsM2} sigmaM2={zone.amountsSigmaM2} units={units} />,
             `${loadsOfZone(figures, zone.zoneId).loads}`,
-            volumeFigure(loadsOfZone(figures, zone.zoneId).productL, units, figures.productUnit).text,
+            <VolumeCell
+              key="product"
+              volumeL={loadsOfZone(figures, zone.zoneId).productL}
+              sigmaL={zone.productSigmaL}
+              units={units}
+              unit={figures.productUnit}
+            />,
           ],
         }))}
         sum={[
           'all',
           <AreaCell
             key="area"
-            areaM2={figures.zoneSum.treatedM2}
-            sigmaM2={figures.zoneSum.sigmaM2}
+            areaM2={figures.zoneSum.amountsM2}
+            sigmaM2={figures.zoneSum.amountsSigmaM2}
             units={units}
           />,
           `${figures.loads.length}`,
-          volumeFigure(figures.productTotalL, units, figures.productUnit).text,
+          <VolumeCell
+            key="product"
+            volumeL={figures.productTotalL}
+            sigmaL={figures.zoneSum.productSigmaL}
+            units={units}
+            unit={figures.productUnit}
+          />,
         ]}
       />
     </PagePart>

@@ -1,5 +1,6 @@
 import { areaFigure, areaSigmaFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
+import { PlusMinus } from './PlusMinus.tsx';
 
 interface AreaCellProps {
   readonly areaM2: number;
@@ -7,12 +8,8 @@ interface AreaCellProps {
   readonly units: UnitSystem;
 }
 
-/** An area with its ± after it in a lighter hand; no ± where none is stated. The unit stands in the head. */
+/** An area with its ± after it; no ± where none is stated. */
 export function AreaCell({ areaM2, sigmaM2, units }: AreaCellProps) {
-  return (
-    <>
-      {areaFigure(areaM2, units).text}
-      {sigmaM2 !== null && <span className="plus-minus"> {areaSigmaFigure(sigmaM2, units).text}</span>}
-    </>
-  );
+  const sigma = sigmaM2 === null ? null : areaSigmaFigure(sigmaM2, units).text;
+  return <PlusMinus text={areaFigure(areaM2, units).text} sigma={sigma} />;
 }

@@ -11,6 +11,7 @@ import {
 } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
+import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
 
 /** Every section in walking order: its ground, its passes, how far and how long, and its product. */
@@ -31,7 +32,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
         { head: 'time', align: 'right' },
         { head: figures.productUnit, align: 'right' },
       ]}
-      rows={figures.loads.map(({ section, areaM2, productL }) => {
+      rows={figures.loads.map(({ section, areaM2, areaSigmaM2, productL }) => {
         const row = bySection.get(section.id);
         return {
           key: section.id,
@@ -39,7 +40,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
           onSelect: () => view.select({ kind: 'section', id: section.id }),
           cells: [
             section.id,
-            areaFigure(areaM2, units).text,
+            <AreaCell key="area" areaM2={areaM2} sigmaM2={areaSigmaM2} units={units} />,
             `${row?.passes ?? 0}`,
             walks.bySection.get(section.id) ?? '',
             row ? formatTime(row.timeS) : '',
@@ -49,7 +50,12 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
       })}
       sum={[
         'all',
-        areaFigure(figures.zoneSum.treatedM2, units).text,
+        <AreaCell
+          key="area"
+          areaM2={figures.zoneSum.treatedM2}
+          sigmaM2={figures.zoneSum.sigmaM2}
+          units={units}
+        />,
         `${plan.ground.passes.length}`,
         walks.all,
         formatTime(plan.ground.timeS),

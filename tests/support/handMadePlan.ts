@@ -151,6 +151,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
         warnings: [],
       },
       mixes,
+      sectionSigmas: new Map(sections.map(({ id, areaM2 }) => [id, areaM2 * 0.02])),
       productTotalL: mixes.reduce((sum, mix) => sum + mix.productL, 0),
       carrierTotalL: mixes.reduce((sum, mix) => sum + mix.carrierL, 0),
     },
