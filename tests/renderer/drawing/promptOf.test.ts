@@ -39,6 +39,24 @@ describe('the foot line', () => {
     expect(said(new Hand(yardOf()).do(trace()).type('what')).problem).not.toBeNull();
   });
 
+  test('leads from one known place to the next, with its field always there', () => {
+    const yard = yardOf({ outlines: [outline('zone', 'lawn', rect(0, 0, 10, 6))] });
+    const hand = new Hand(yard).do({ kind: 'take', tool: { kind: 'place-yard' } });
+    expect(said(hand).text).toContain('Click a point');
+    hand.click([0, 0]);
+    expect(said(hand).text).toContain('latitude, longitude');
+    hand.type('40, -86');
+    expect(said(hand).text).toContain('far from the first');
+    hand.click([10, 0]).type('40, -85.9999');
+    expect(said(hand).text).toContain('Enter');
+    expect(said(hand).typedLabel).toBe('Place of the point');
+  });
+
+  test('of a yard in hand takes a shift or a turn', () => {
+    const hand = new Hand(yardOf()).do({ kind: 'take', tool: { kind: 'move-yard' } });
+    expect(said(hand).typedLabel).toBe('East, north, or degrees clockwise');
+  });
+
   test('asks for nothing where nothing may be changed', () => {
     expect(said(new Hand(yardOf()).do(trace()), false).typedLabel).toBeNull();
   });
