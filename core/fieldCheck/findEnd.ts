@@ -1,7 +1,7 @@
-import { outlineRings } from '../curves/index.ts';
-import { distanceM, distanceToEdgeM } from '../kernel/index.ts';
+import { outlineRings, tracedRing } from '../curves/index.ts';
+import { distanceM, distanceToEdgeM, type RingBounds, ringBounds } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
-import type { Mark, Outline, Yard } from '../yard.ts';
+import type { Mark, Outline, Traced, Yard } from '../yard.ts';
 import { cornersOf } from './places.ts';
 
 /** What the end of a taped distance lies on, as the yard is drawn now; `short` is for a narrow column. */
@@ -19,7 +19,8 @@ export const SAME_PLACE_M = 0.005;
  * before the others. An end whose corner was moved away since lies on nothing.
  */
 export function findEnd({ outlines, marks }: Pick<Yard, 'outlines' | 'marks'>, at: YardPoint): CheckEnd {
-  for (const outline of outlines) {
+  const near = outlines.filter((outline) => mayHold(outline, at));
+  for (const outline of near) {
     const corner = cornersOf(outline).find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
     if (corner !== undefined) {
       const { words, short } = corner;
@@ -28,7 +29,7 @@ export function findEnd({ outlines, marks }: Pick<Yard, 'outlines' | 'marks'>, a
   }
   const mark = marks.find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
   if (mark !== undefined) return { on: 'mark', mark, words: mark.name, short: mark.name };
-  const edged = outlines.find((outline) => isOnEdge(outline, at));
+  const edged = near.find((outline) => isOnEdge(outline, at));
   if (edged === undefined) return { on: 'nothing', words: 'no corner, mark or edge', short: 'nothing' };
   return { on: 'edge', outline: edged, words: `the edge of ${edged.name}`, short: `${edged.name} edge` };
 }
@@ -36,5 +37,20 @@ export function findEnd({ outlines, marks }: Pick<Yard, 'outlines' | 'marks'>, a
 function isOnEdge(outline: Outline, at: YardPoint): boolean {
   return outlineRings(outline).some((ring) =>
     ring.some((from, i) => distanceToEdgeM(from, ring[(i + 1) % ring.length] ?? from, at) <= SAME_PLACE_M),
+  );
+}
+
+const boxes = new WeakMap<Traced, RingBounds>();
+
+/** Whether a place is near enough for the outline to be looked at corner by corner. */
+function mayHold({ outer }: Outline, { xM, yM }: YardPoint): boolean {
+  const box = boxes.get(outer) ?? ringBounds(tracedRing(outer));
+  boxes.set(outer, box);
+  const { minXM, maxXM, minYM, maxYM } = box;
+  return (
+    xM >= minXM - SAME_PLACE_M &&
+    xM <= maxXM + SAME_PLACE_M &&
+    yM >= minYM - SAME_PLACE_M &&
+    yM <= maxYM + SAME_PLACE_M
   );
 }

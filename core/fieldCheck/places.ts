@@ -16,7 +16,18 @@ export interface NamedPlace {
  * The places of an outline that can be found on the ground: its corners as they were placed, hole by hole, and
  * the four ends of the axes of a circle or an ellipse.
  */
-export function cornersOf({ name, outer, holes }: Outline): readonly NamedPlace[] {
+export function cornersOf(outline: Outline): readonly NamedPlace[] {
+  const known = corners.get(outline);
+  if (known !== undefined) return known;
+  const found = findCorners(outline);
+  corners.set(outline, found);
+  return found;
+}
+
+/** Outlines do not change, so their places are named once: checks are held anew at every move of a drag. */
+const corners = new WeakMap<Outline, readonly NamedPlace[]>();
+
+function findCorners({ name, outer, holes }: Outline): readonly NamedPlace[] {
   return [outer, ...holes].flatMap((traced, ring) => {
     const of = ring === 0 ? name : `hole ${ring} of ${name}`;
     const places = placesOf(traced);

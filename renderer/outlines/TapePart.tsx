@@ -17,6 +17,7 @@ import {
   type TapeFigureName,
   type Typed,
 } from './tapeFigures.ts';
+import { placingSigmaM, readWithin, USUAL_WITHIN, withinNote } from './tapedWithin.ts';
 import { TapeTie } from './TapeTie.tsx';
 
 type Figure = TapeFigureName | 'tie';
@@ -37,9 +38,6 @@ export function TapePart() {
   );
 }
 
-/** How well a corner is set out by tape where nobody says better. Common practice, no source: 5 cm, 0.15 ft. */
-const USUAL_SIGMA: Readonly<Record<UnitSystem, string>> = { us: '0.15', metric: '0.05' };
-
 /** What may be typed and where the figure stands, with what it comes to under it. */
 function FigureForm({ name }: { readonly name: TapeFigureName }) {
   const { session, view } = useBook();
@@ -48,7 +46,7 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
   const figure = TAPE_FIGURES[name];
   const [kind, setKind] = useState<OutlineKind>('zone');
   const [typed, setTyped] = useState<Typed>({ east: '0', north: '0', bearing: '90' });
-  const [within, setWithin] = useState(USUAL_SIGMA[units]);
+  const [within, setWithin] = useState(USUAL_WITHIN[units]);
   const [asked, setAsked] = useState(false);
   const put = (label: string) => (text: string) => setTyped((before) => ({ ...before, [label]: text }));
   const taped = tape(name, typed, units);
@@ -61,8 +59,8 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
     if (!taped.ok) return;
     const id = crypto.randomUUID();
     const { outer, cornerSigmaM } = taped.value;
-    const statedM = within === '' ? null : readWithin(within, units);
-    const sigmaM = statedM === null && cornerSigmaM === 0 ? null : Math.max(statedM ?? 0, cornerSigmaM);
+    const stated = readWithin(within, units);
+    const sigmaM = placingSigmaM(stated.ok ? stated.value : null, cornerSigmaM);
     const placing = { by: 'tape', pictureId: null, sigmaM } as const;
     const row = newOutline({ id, kind, name: nextName(yard, kind), outer, placing });
     session.edit(makeEdit(`draw ${row.name} by tape`, putRow(yard, 'outlines', row)));
@@ -114,7 +112,7 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
         unit={USUAL_UNITS[units].length}
         note={withinNote(within, units)}
         units={units}
-        parse={asTyped((text) => (text.trim() === '' ? ok(null) : parseWithin(text, units)))}
+        parse={asTyped((text) => readWithin(text, units))}
         onCommit={setWithin}
       />
       {/* Above what it comes to: lines that appear as a field is left would move it from under the pointer. */}
@@ -136,21 +134,6 @@ function FigureForm({ name }: { readonly name: TapeFigureName }) {
       )}
     </>
   );
-}
-
-function parseWithin(typed: string, units: UnitSystem): Result<number> {
-  return parseLength(typed, 'taped to within', USUAL_UNITS[units].length);
-}
-
-/** What stands in the field could be read when it was typed. */
-function readWithin(typed: string, units: UnitSystem): number | null {
-  const read = parseWithin(typed, units);
-  return read.ok ? read.value : null;
-}
-
-function withinNote(typed: string, units: UnitSystem): string {
-  if (typed === '') return 'as the yard says';
-  return typed === USUAL_SIGMA[units] ? 'usual, no source' : 'one standard deviation';
 }
 
 interface TypedFieldProps {

@@ -178,7 +178,7 @@ export const TAPE_FIGURES = {
           ['misclosure', oneIn === null ? 'none' : `${formatLength(misclosure.lengthM, units)}${precision}`],
           ...(oneIn === null ? [] : [cornersLine(cornerSigmaM, units)]),
         ],
-        said: 'The misclosure is shared out by the compass rule: each leg takes as much of it as its length is of the whole way.',
+        said: 'The misclosure is shared out by the compass rule: each leg takes as much of it as its length is of the whole way. The larger of this ± and the one stated above is kept.',
       });
     },
   },
