@@ -25,6 +25,9 @@ export function useImageUrls(
     const made: string[] = [];
     void (async () => {
       const found = new Map<string, string>();
+      // A picture just brought in is asked for once the edit that carries its bytes is on disk.
+      await session.settled();
+      if (gone) return;
       for (const imageHash of hashes.split(' ')) {
         const image = await session.ask('Fetching the picture', () =>
           session.host.readImage({ yard: handle, imageHash }),
