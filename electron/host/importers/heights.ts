@@ -83,9 +83,7 @@ export function heightsInYard(
   return ok({
     elevation,
     notes: [
-      `Kept of it: ${formatNumber(columns, 0)} × ${formatNumber(rows, 0)} heights, ${shown(spacingM)} apart, from ${shown(lowestM)} to ${shown(highestM)}, over the outlines and ${shown(MARGIN_M)} round them.`,
-      ...(missing === 0 ? [] : [`${formatNumber(missing, 0)} of these places have no height in it.`]),
-      'A zone slopes by it once that is chosen on the Outlines page.',
+      `Kept of it: ${formatNumber(columns, 0)} × ${formatNumber(rows, 0)} heights, ${shown(spacingM)} apart, from ${shown(lowestM)} to ${shown(highestM)}, over the outlines and ${shown(MARGIN_M)} round them${missing === 0 ? '' : `; ${formatNumber(missing, 0)} of the places have no height in it`}. A zone slopes by it once that is chosen on the Outlines page.`,
     ],
   });
 }

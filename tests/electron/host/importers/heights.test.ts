@@ -110,7 +110,7 @@ describe('an elevation grid brought into a yard', () => {
       sampleAt: (x, y) => (x === 30 && y === 20 ? -9999 : 200),
     });
     expect(elevation.heightsMm.filter((height) => height === null)).toHaveLength(1); // the one written
-    expect(notes.join(' ')).toContain('1 of these places have no height');
+    expect(notes.join(' ')).toContain('; 1 of the places have no height');
   });
 
   test('gets an id of its own beside the first', async () => {
