@@ -1,4 +1,4 @@
-import { type AreaSpread, sigmaOfSum } from '../area/index.ts';
+import { type AreaSpread, sigmaOfSum, timesSpread } from '../area/index.ts';
 import { apportionForDisplay, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
 import type { ResolvedYard, ResolvedZone } from './resolved.ts';
 
@@ -17,10 +17,13 @@ export interface PrintedZone {
   readonly ownedByOtherM2: number;
   readonly grossM2: number;
   readonly sigmaM2: number | null;
+  /** One standard deviation of `amountsM2`; null as `sigmaM2`. */
+  readonly amountsSigmaM2: number | null;
   readonly spread: AreaSpread;
+  readonly amountFactor: number;
 }
 
-export type PrintedAreas = Omit<PrintedZone, 'zoneId' | 'name' | 'spread'>;
+export type PrintedAreas = Omit<PrintedZone, 'zoneId' | 'name' | 'spread' | 'amountFactor'>;
 
 export interface PrintedSum extends PrintedAreas {
   /** What the zones cover together: gross less what is in more than one of them, turf and what is cut out of it. */
@@ -82,7 +85,9 @@ export function printedZones(resolved: ResolvedYard, units: UnitSystem): readonl
       ownedByOtherM2,
       grossM2,
       sigmaM2,
+      amountsSigmaM2: sigmaM2 === null ? null : sigmaM2 * amountFactor,
       spread,
+      amountFactor,
     };
   });
 }
@@ -107,6 +112,7 @@ export function printedSum(zones: readonly PrintedZone[]): PrintedSum {
     ownedByOtherM2,
     grossM2,
     sigmaM2: sigmaOfSum(zones.map(({ spread }) => spread)),
+    amountsSigmaM2: sigmaOfSum(zones.map(({ spread, amountFactor }) => timesSpread(spread, amountFactor))),
   };
 }
 

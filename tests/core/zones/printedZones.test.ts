@@ -100,3 +100,18 @@ test('level ground shows one area twice; a slope’s surface is its shown area t
   expect(rowsOf(1.25)[1]?.amountsM2).toBe(bank?.surfaceM2); // amounts by the surface
   expect(printedSum(rowsOf(1)).surfaceM2).toBeCloseTo(175, 9); // 50 + 125
 });
+
+test('the ± of what amounts are from grows with the surface', () => {
+  const bank = { ...zone([100, 0, 0, 0], 2), surfaceFactor: 1.25, amountFactor: 1.25 };
+  const zones = printedZones(
+    { zones: [bank, zone([50, 0, 0, 0], 1)], overlaps: [], strips: [], warnings: [] },
+    'metric',
+  );
+  expect(zones[0]?.sigmaM2).toBe(2); // of the map's area, as stated
+  expect(zones[0]?.amountsSigmaM2).toBe(2.5); // 2 × 1.25
+  expect(printedSum(zones).amountsSigmaM2).toBeCloseTo(Math.hypot(2.5, 1), 12); // independent errors add as squares
+  expect(
+    printedZones({ zones: [zone([9, 0, 0, 0], null)], overlaps: [], strips: [], warnings: [] }, 'us')[0]
+      ?.amountsSigmaM2,
+  ).toBeNull();
+});
