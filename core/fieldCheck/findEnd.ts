@@ -2,7 +2,7 @@ import { outlineRings, tracedRing } from '../curves/index.ts';
 import { distanceM, distanceToEdgeM, type RingBounds, ringBounds } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Mark, Outline, Traced, Yard } from '../yard.ts';
-import { cornersOf } from './places.ts';
+import { findCorner } from './places.ts';
 
 /** What the end of a taped distance lies on, as the yard is drawn now; `short` is for a narrow column. */
 export type CheckEnd = { readonly words: string; readonly short: string } & (
@@ -21,11 +21,8 @@ export const SAME_PLACE_M = 0.005;
 export function findEnd({ outlines, marks }: Pick<Yard, 'outlines' | 'marks'>, at: YardPoint): CheckEnd {
   const near = outlines.filter((outline) => mayHold(outline, at));
   for (const outline of near) {
-    const corner = cornersOf(outline).find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
-    if (corner !== undefined) {
-      const { words, short } = corner;
-      return { on: 'corner', outline, words, short };
-    }
+    const corner = findCorner(outline, at, SAME_PLACE_M);
+    if (corner !== undefined) return { on: 'corner', outline, ...corner };
   }
   const mark = marks.find((each) => distanceM(each.at, at) <= SAME_PLACE_M);
   if (mark !== undefined) return { on: 'mark', mark, words: mark.name, short: mark.name };

@@ -17,28 +17,61 @@ export interface NamedPlace {
  * the four ends of the axes of a circle or an ellipse.
  */
 export function cornersOf(outline: Outline): readonly NamedPlace[] {
-  const known = corners.get(outline);
-  if (known !== undefined) return known;
-  const found = findCorners(outline);
-  corners.set(outline, found);
-  return found;
-}
-
-/** Outlines do not change, so their places are named once: checks are held anew at every move of a drag. */
-const corners = new WeakMap<Outline, readonly NamedPlace[]>();
-
-function findCorners({ name, outer, holes }: Outline): readonly NamedPlace[] {
-  return [outer, ...holes].flatMap((traced, ring) => {
-    const of = ring === 0 ? name : `hole ${ring} of ${name}`;
-    const places = placesOf(traced);
-    const box = ringBounds(places.map(({ at }) => at));
-    return places.map(({ at, words, short }) => ({
-      at,
-      words: `${words} of ${of}`,
-      short: `${of} ${short}`,
-      side: windIn(box, at),
+  return ringsOf(outline).flatMap((traced, ring) => {
+    const points = pointsOf(traced);
+    const box = ringBounds(points);
+    return points.map(({ xM, yM }, i) => ({
+      at: { xM, yM },
+      ...wordsOf(outline, ring, i),
+      side: windIn(box, { xM, yM }),
     }));
   });
+}
+
+/** The first of an outline's places within so far of a point; nothing is named or made but that one. */
+export function findCorner(
+  outline: Outline,
+  at: YardPoint,
+  withinM: number,
+): { readonly words: string; readonly short: string } | undefined {
+  for (const [ring, traced] of ringsOf(outline).entries()) {
+    const i = pointsOf(traced).findIndex(({ xM, yM }) => isNear(xM - at.xM, yM - at.yM, withinM));
+    if (i >= 0) return wordsOf(outline, ring, i);
+  }
+  return undefined;
+}
+
+function isNear(dxM: number, dyM: number, withinM: number): boolean {
+  return Math.abs(dxM) <= withinM && Math.abs(dyM) <= withinM && Math.hypot(dxM, dyM) <= withinM;
+}
+
+function ringsOf({ outer, holes }: Outline): readonly Traced[] {
+  return [outer, ...holes];
+}
+
+function pointsOf(traced: Traced): readonly YardPoint[] {
+  if (traced.kind === 'corners') return traced.corners;
+  const { xM, yM } = traced.centre;
+  const [alongM, acrossM, bearingDeg] =
+    traced.kind === 'circle'
+      ? [traced.radiusM, traced.radiusM, 0]
+      : [traced.halfLengthM, traced.halfWidthM, traced.bearingDeg];
+  return [alongM, acrossM, alongM, acrossM].map((outM, i) => {
+    const turnRad = ((bearingDeg + 90 * i) * Math.PI) / 180;
+    return { xM: xM + outM * Math.sin(turnRad), yM: yM + outM * Math.cos(turnRad) };
+  });
+}
+
+/** From the bearing of the length round clockwise. */
+const ELLIPSE_ENDS = ['far end', 'right side', 'near end', 'left side'] as const;
+const CIRCLE_ENDS = ['north side', 'east side', 'south side', 'west side'] as const;
+
+function wordsOf(outline: Outline, ring: number, i: number): Pick<NamedPlace, 'words' | 'short'> {
+  const of = ring === 0 ? outline.name : `hole ${ring} of ${outline.name}`;
+  const { kind } = ringsOf(outline)[ring] ?? outline.outer;
+  if (kind === 'corners') return { words: `corner ${i + 1} of ${of}`, short: `${of} ${i + 1}` };
+  const end = (kind === 'circle' ? CIRCLE_ENDS : ELLIPSE_ENDS)[i] ?? '';
+  return { words: `${end} of ${of}`, short: `${of} ${end}` };
 }
 
 const WINDS = [
@@ -59,31 +92,3 @@ function windIn(box: RingBounds, { xM, yM }: YardPoint): string {
   const eighths = Math.round(Math.atan2(across, up) / (Math.PI / 4));
   return WINDS[(eighths + 8) % 8] ?? 'north';
 }
-
-function placesOf(traced: Traced): readonly Omit<NamedPlace, 'side'>[] {
-  if (traced.kind === 'corners') {
-    return traced.corners.map(({ xM, yM }, i) => ({
-      at: { xM, yM },
-      words: `corner ${i + 1}`,
-      short: `${i + 1}`,
-    }));
-  }
-  const [alongM, acrossM, bearingDeg] =
-    traced.kind === 'circle'
-      ? [traced.radiusM, traced.radiusM, 0]
-      : [traced.halfLengthM, traced.halfWidthM, traced.bearingDeg];
-  return AXIS_ENDS.map((words, i) => {
-    const turnRad = ((bearingDeg + 90 * i) * Math.PI) / 180;
-    const outM = i % 2 === 0 ? alongM : acrossM;
-    const at = {
-      xM: traced.centre.xM + outM * Math.sin(turnRad),
-      yM: traced.centre.yM + outM * Math.cos(turnRad),
-    };
-    const end = traced.kind === 'circle' ? `${CIRCLE_ENDS[i]} side` : words;
-    return { at, words: end, short: end };
-  });
-}
-
-/** From the bearing of the length round clockwise. */
-const AXIS_ENDS = ['far end', 'right side', 'near end', 'left side'] as const;
-const CIRCLE_ENDS = ['north', 'east', 'south', 'west'] as const;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { newOutline } from '../../../core/edits/index.ts';
 import { cornersOf } from '../../../core/fieldCheck/index.ts';
+import { findCorner } from '../../../core/fieldCheck/places.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { outline, rect } from '../../support/builders.ts';
 
@@ -50,4 +51,12 @@ describe('places of an outline a tape can be held to', () => {
     expectNear(far?.at.xM ?? Number.NaN, 5, 1e-12, 'm'); // its length runs east
     expectNear(right?.at.yM ?? Number.NaN, -2, 1e-12, 'm'); // the right hand of east is south
   });
+});
+
+test('a place is found by where it is, under the same name', () => {
+  const lawn = outline('zone', 'Lawn', rect(0, 0, 10, 8), rect(2, 2, 1, 1));
+  for (const { at, words, short } of cornersOf(lawn)) {
+    expect(findCorner(lawn, { xM: at.xM + 0.003, yM: at.yM - 0.003 }, 0.005)).toEqual({ words, short });
+  }
+  expect(findCorner(lawn, { xM: 10.004, yM: 8.004 }, 0.005)).toBeUndefined(); // 5.7 mm off
 });
