@@ -7,6 +7,7 @@ import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { FieldCheck, Mark, MarkKind, Outline, OutlineKind } from '../../core/yard.ts';
 import type { DrawingContext } from './drawing.ts';
 import { nextName } from './names.ts';
+import { placingOver } from './placingOver.ts';
 
 export interface Made {
   readonly id: string;
@@ -19,7 +20,8 @@ export function traceEdit(context: DrawingContext, kind: OutlineKind, corners: R
   const id = context.makeId();
   const checked = checkRing(corners, id, name);
   if (!checked.ok) return checked;
-  const outline = newOutline({ id, kind, name, outer: straight(turned(corners, 1)) });
+  const placing = placingOver(context.yard.pictures, corners);
+  const outline = newOutline({ id, kind, name, outer: straight(turned(corners, 1)), placing });
   return ok({ id, edit: makeEdit(`trace ${name}`, putRow(context.yard, 'outlines', outline)) });
 }
 

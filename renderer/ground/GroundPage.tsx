@@ -1,7 +1,5 @@
 import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { useBook, useOpenYard, useSessionState } from '../app/context.ts';
-import { ok } from '../../core/result.ts';
-import { lengthFigure, parseLength, USUAL_UNITS } from '../../core/units/index.ts';
 import type { UnitSystem, YardDetails } from '../../core/yard.ts';
 import { readPickedFile } from '../shared/readPickedFile.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
@@ -9,6 +7,7 @@ import { download } from '../shared/download.ts';
 import { FigureField } from '../shared/FigureField.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
+import { pointSigmaFigure, readPointSigma } from '../shared/readSigma.ts';
 import { parseName } from '../shared/parseName.ts';
 import { PictureLines } from './PictureLines.tsx';
 import { PlacePart } from './PlacePart.tsx';
@@ -79,17 +78,15 @@ export function GroundPage() {
         />
         <FigureField
           label="a corner is placed to within"
-          shown={details.cornerSigmaM === null ? '' : lengthFigure(details.cornerSigmaM, units).text}
+          shown={details.cornerSigmaM === null ? '' : pointSigmaFigure(details.cornerSigmaM, units)}
           unit={units === 'us' ? 'ft' : 'm'}
           note={
-            details.cornerSigmaM === null ? 'not stated, so areas carry no ±' : '± one standard deviation'
+            details.cornerSigmaM === null
+              ? 'not stated; what is placed by hand gives its areas no ±'
+              : '± one standard deviation, where nothing nearer says otherwise'
           }
           units={units}
-          parse={(typed) =>
-            typed.trim() === ''
-              ? ok<number | null>(null)
-              : parseLength(typed, 'corner placed to within', USUAL_UNITS[units].length)
-          }
+          parse={(typed) => readPointSigma(typed, units)}
           onCommit={(cornerSigmaM) => setDetails('state corner accuracy', { cornerSigmaM })}
         />
       </PagePart>

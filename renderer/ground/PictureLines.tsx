@@ -4,6 +4,7 @@ import { useBook, useOpenYard } from '../app/context.ts';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import type { Picture } from '../../core/yard.ts';
 import { KnownLengths } from './KnownLengths.tsx';
+import { PictureAccuracy } from './PictureAccuracy.tsx';
 import { placementWords } from './placementWords.ts';
 
 /** A picture traced over: how it lies in the yard, its known lengths, and what can be done with it. */
@@ -23,6 +24,7 @@ export function PictureLines({ picture }: { readonly picture: Picture }) {
       {placement.kind === 'scaled' && placement.lengths.length > 1 && (
         <KnownLengths picture={picture} lengths={placement.lengths} />
       )}
+      <PictureAccuracy picture={picture} />
       {wild && <ProblemLines problems={[wild]} units={units} />}
       <div className="do-row">
         {placement.kind !== 'georeferenced' && (

@@ -10,6 +10,7 @@ import { FigureField } from '../shared/FigureField.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PagePart } from '../shared/PageHead.tsx';
 import { KeepOffPart } from './KeepOffPart.tsx';
+import { PlacingPart } from './PlacingPart.tsx';
 import { TakeAway } from './TakeAway.tsx';
 
 /** The outline in hand: its name, its kind, its size, and taking it away. */
@@ -44,6 +45,7 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
         <span>round its edge</span>
         <span>{formatLength(ringPerimeterM(tracedRing(outline.outer)), units)}</span>
       </div>
+      <PlacingPart outline={outline} />
       <KeepOffPart outline={outline} />
       <TakeAway part="outlines" id={outline.id} name={outline.name} />
     </PagePart>
