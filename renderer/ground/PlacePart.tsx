@@ -56,7 +56,9 @@ export function PlacePart() {
       {fixed ? (
         <>
           <p className="said">
-            A picture or elevation grid that knows its place stays there; what is drawn moves over it.
+            {tied
+              ? 'A picture that knows its place stays there and ties the yard to the earth; what is drawn moves over it.'
+              : 'The elevation grid stays where it is; what is drawn moves over it.'}
           </p>
           <div className="do-row">{ways}</div>
         </>
