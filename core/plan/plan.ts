@@ -14,6 +14,8 @@ export interface PlanRequest {
   readonly policy: SectionPolicy;
   /** Compass bearing of the lanes in degrees; null = picked for the least walking. */
   readonly headingDeg: number | null;
+  /** Cut lines end on whole multiples of this from a corner where loads have room; null = anywhere. */
+  readonly markM: number | null;
 }
 
 /** From the yard's ground to what is walked. */

@@ -92,7 +92,7 @@ function cancelled(resolved: ResolvedYard): Problem {
 
 function cutZones(
   resolved: ResolvedYard,
-  { loadAreaM2, policy, swathM, headingDeg }: PlanRequest,
+  { loadAreaM2, policy, swathM, headingDeg, markM }: PlanRequest,
   isCancelled: () => boolean,
   onProgress: (fraction: number) => void,
 ): Result<{ sections: Section[]; cutLines: CutLine[] }> {
@@ -117,6 +117,7 @@ function cutZones(
       policy,
       headingDeg: heading,
       swathM,
+      markM,
       isCancelled,
     });
     if (!cut.ok) return cut;

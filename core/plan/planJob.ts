@@ -8,7 +8,7 @@ import {
 import { checkCarrier, checkRate } from '../products/index.ts';
 import type { Problem } from '../problems.ts';
 import { Defect, ok, type Result, trouble } from '../result.ts';
-import type { Section } from '../sections/index.ts';
+import { type Section, tapeMarkM } from '../sections/index.ts';
 import type { Applicator, Job, Product, Yard } from '../yard.ts';
 import { type ResolvedYard, resolveZones } from '../zones/index.ts';
 import type { GroundPlan, JobPlan } from './plan.ts';
@@ -45,12 +45,17 @@ export function planJob(yard: Yard, jobId: string, control?: GroundControl): Res
     paceMPerS: applicator.paceMPerS,
     policy: job.policy,
     headingDeg: job.headingDeg,
+    markM: tapeMarkM(yard.details.unitSystem),
   };
   const planned = planGround(resolved, request, control);
   if (!planned.ok) return planned;
   const ground = { ...planned.value, warnings: [...allowed.value, ...planned.value.warnings] };
   const sigmas = sectionSigmas(yard, ground);
-  return ok({ ground, sectionSigmas: sigmas, ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)) });
+  return ok({
+    ground,
+    sectionSigmas: sigmas,
+    ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)),
+  });
 }
 
 /** The job with its product and applicator, or which of them is missing. */

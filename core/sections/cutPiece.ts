@@ -1,10 +1,10 @@
-import type { Region, YardPoint } from '../spaces.ts';
-import { type Lay, type Parting, partRegion, type Share } from './partRegion.ts';
+import type { Region } from '../spaces.ts';
+import { type Lay, type Lines, type Parting, partRegion, type Share } from './partRegion.ts';
 
 /** A piece of ground cut to loads, and the lines it was cut along. */
 export interface CutPiece {
   readonly regions: readonly Region[];
-  readonly cuts: readonly (readonly [YardPoint, YardPoint])[];
+  readonly cuts: Lines;
 }
 
 interface State {

@@ -21,7 +21,7 @@ export interface CutTarget {
 }
 
 /** Cuts neither along nor square to the lanes are worth this much less. */
-const OFF_LANES_FACTOR = 1.6;
+const OFF_LANES_FACTOR = 1.25;
 /** A border nearer than a swath to a corner leaves a neck no pass fits; each is worth this part of its length. */
 const NECK_PART = 0.25;
 /** Levels looked at per direction when single chords are tried; more are thinned out evenly. */

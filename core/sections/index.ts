@@ -3,8 +3,9 @@
  *
  * In: regions in yard metres, and the ground one load covers. Out: numbered sections that sum to the zone, and
  * the straight borders between them. Method: parting in two again and again along the shortest straight cut that
- * leaves both sides connected, each cut placed exactly by area; a beam of fixed width keeps the search short.
- * Out of scope: joining the remainder of one piece to the next zone, and sliding cuts to round tape distances.
+ * leaves both sides connected, each cut placed exactly by area and then moved to marks a tape can set, as far as
+ * the loads have room; a beam of fixed width keeps the search short.
+ * Out of scope: joining the remainder of one piece to the next zone.
  */
 export { MOST_SECTIONS, planSections } from './planSections.ts';
 export type { SectionRequest, ZoneGround, ZoneSections } from './planSections.ts';
@@ -17,3 +18,4 @@ export {
   sectionText,
   sectionWorking,
 } from './sectionWorking.ts';
+export { tapeMarkM } from './tapeMark.ts';

@@ -2,26 +2,38 @@ import { regionAreaM2 } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import { type CutDirection, cutDirections } from './cutDirections.ts';
 import { type CutProposal, type CutTarget, chordCuts, wholeLineCuts } from './cutProposals.ts';
-import { cornersOf, type Facing, faceAlong } from './facing.ts';
+import { cornersOf, type Facing, faceAlong, type Unturned } from './facing.ts';
+import { type SnappedCut, snapCut } from './snapCut.ts';
 import { splitRegion } from './splitRegion.ts';
 
-/** Ground still to be cut: `loads` sections of `unitM2`, and one smaller one of `restM2` when that is not 0. */
-export interface Share {
-  readonly region: Region;
+/** `loads` full sections, and one smaller one of `restM2` when that is not 0. */
+interface Loads {
   readonly loads: number;
   readonly restM2: number;
 }
+
+/** Ground still to be cut into its loads. */
+export interface Share extends Loads {
+  readonly region: Region;
+}
+
+/** Straight lines that part ground, each from end to end. */
+export type Lines = readonly (readonly [YardPoint, YardPoint])[];
 
 /** How the ground will be walked: direction of the lanes, counter-clockwise from east, and the swath. */
 export interface Lay {
   readonly laneRad: number;
   readonly swathM: number;
+  /** Cut ends stand on whole multiples of this from a corner where that leaves every load room; null = anywhere. */
+  readonly markM: number | null;
+  /** Ground one load treats: no section may have more. */
+  readonly loadAreaM2: number;
 }
 
 /** One way to part a share in two. */
 export interface Parting {
   readonly shares: readonly [Share, Share];
-  readonly cuts: readonly (readonly [YardPoint, YardPoint])[];
+  readonly cuts: Lines;
   readonly costM: number;
 }
 
@@ -35,6 +47,8 @@ const UNEVEN_PART = 0.1;
 const ENOUGH_PARTINGS = 3;
 const FAN = 12;
 const WIDE_FAN = 48;
+/** A cut whose ends no tape mark fits is worth this much less. */
+const OFF_MARKS_FACTOR = 1.1;
 /** How far off, relative to the share, a part's area may be before the cut is thrown away. */
 const AREA_SLACK = 1e-9;
 
@@ -42,24 +56,26 @@ const AREA_SLACK = 1e-9;
  * The best ways to part a share into two connected shares by one straight cut, shortest first. Whole lines are
  * tried first; single chords when those give little to choose from.
  */
-export function partRegion(share: Share, { laneRad, swathM }: Lay): Parting[] {
+export function partRegion(share: Share, lay: Lay): Parting[] {
+  const { laneRad, swathM } = lay;
   const wholeM2 = regionAreaM2(share.region);
   const targets = targetsFor(share, wholeM2);
   const faced = faceAll(share.region, cutDirections(share.region, laneRad, FAN));
   const whole = faced.flatMap(({ facing, direction }) => wholeLineCuts(facing, direction, targets, swathM));
-  const partings = realise(whole, targets, wholeM2);
+  const partings = realise(share, whole, targets, lay);
   if (partings.length >= ENOUGH_PARTINGS) return partings;
   const bestM = partings[0]?.costM ?? Infinity;
   const chords = faced.flatMap(({ facing, direction }) =>
     chordCuts(facing, direction, targets, swathM, 1.5 * bestM),
   );
-  const both = realise([...whole, ...chords], targets, wholeM2);
+  const both = realise(share, [...whole, ...chords], targets, lay);
   if (both.length > 0) return both;
   const wide = faceAll(share.region, cutDirections(share.region, laneRad, WIDE_FAN));
   return realise(
+    share,
     wide.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, swathM, Infinity)),
     targets,
-    wholeM2,
+    lay,
   );
 }
 
@@ -75,8 +91,8 @@ function faceAll(
 interface Divide extends CutTarget {
   /** What an uneven parting costs, as a factor on its cut: 1 when even. */
   readonly factor: number;
-  readonly below: Omit<Share, 'region'>;
-  readonly above: Omit<Share, 'region'>;
+  readonly below: Loads;
+  readonly above: Loads;
 }
 
 /** Every way to divide the loads: j below and the others above, the smaller rest on either side. */
@@ -102,7 +118,14 @@ function targetsFor({ loads, restM2 }: Share, wholeM2: number): Divide[] {
   return divides;
 }
 
-function realise(proposals: readonly CutProposal[], divides: readonly Divide[], wholeM2: number): Parting[] {
+function realise(
+  { region }: Share,
+  proposals: readonly CutProposal[],
+  divides: readonly Divide[],
+  lay: Lay,
+): Parting[] {
+  const wholeM2 = regionAreaM2(region);
+  const unturned = cornersOf(region);
   const partings: Parting[] = [];
   const factored = (proposal: CutProposal): number =>
     proposal.costM * (divides[proposal.target.name] as Divide).factor;
@@ -115,15 +138,34 @@ function realise(proposals: readonly CutProposal[], divides: readonly Divide[], 
       Math.abs(regionAreaM2(halves.below) - belowM2) > AREA_SLACK * wholeM2 ||
       Math.abs(regionAreaM2(halves.above) - (wholeM2 - belowM2)) > AREA_SLACK * wholeM2;
     if (isOff) continue;
+    const snapped = snap(unturned, proposal, divides[proposal.target.name] as Divide, wholeM2, lay);
+    const parts = snapped?.halves ?? halves;
     partings.push({
-      shares: [
-        { region: halves.below, ...below },
-        { region: halves.above, ...above },
-      ],
-      cuts: proposal.chords.map(({ start, end }) => [start.at, end.at] as const),
-      costM: factored(proposal),
+      shares: [shareAfter(parts.below, below, lay), shareAfter(parts.above, above, lay)],
+      cuts: (snapped?.chords ?? proposal.chords).map(({ start, end }) => [start.at, end.at] as const),
+      costM: factored(proposal) * (lay.markM !== null && snapped === undefined ? OFF_MARKS_FACTOR : 1),
     });
     if (partings.length === MOST_PARTINGS) break;
   }
   return partings;
+}
+
+/** The cut on tape marks, if there is one that leaves no load more than it treats. */
+function snap(
+  unturned: Unturned,
+  { chords }: CutProposal,
+  { belowM2, below, above }: Divide,
+  wholeM2: number,
+  { markM, loadAreaM2 }: Lay,
+): SnappedCut | undefined {
+  if (markM === null) return undefined;
+  const mostM2 = ({ loads, restM2 }: Loads): number => (loads + (restM2 > 0 ? 1 : 0)) * loadAreaM2;
+  const room = { belowM2, leastBelowM2: wholeM2 - mostM2(above), mostBelowM2: mostM2(below) };
+  return snapCut(unturned, chords, room, markM);
+}
+
+/** What is left to cut on one side. A cut on tape marks leaves a little more or less: the rest takes it up. */
+function shareAfter(region: Region, { loads, restM2 }: Loads, lay: Lay): Share {
+  if (lay.markM === null || restM2 === 0 || loads === 0) return { region, loads, restM2 };
+  return { region, loads, restM2: Math.max(0, regionAreaM2(region) - loads * lay.loadAreaM2) };
 }

@@ -26,6 +26,8 @@ export interface SectionRequest {
   /** Bearing of the lanes; null = no lanes chosen yet, cuts then follow the longest edge. */
   readonly headingDeg: number | null;
   readonly swathM: number;
+  /** Where a tape can set a flag: whole multiples of this from a corner. null = anywhere. */
+  readonly markM: number | null;
   readonly isCancelled?: () => boolean;
 }
 
@@ -49,21 +51,20 @@ const LOAD_SLACK = 1e-9;
  * @returns sections that do not overlap and sum to the zone; the straight borders between them
  * Problems: plan/load-below-one-swath-square, plan/too-many-sections, plan/nothing-to-treat, plan/cancelled,
  *   plan/no-connected-cut (ground that no straight cut found parts into connected sections)
- * Accuracy: equal sections agree to 1e-8 of the piece; checked in tests/core/sections/planSections.test.ts
+ * Accuracy: equal sections agree to 1e-8 of the piece before their cuts are moved to tape marks, which is done only
+ *   as far as every load has room; checked in tests/core/sections/planSections.test.ts
  * Cost: about n log n in the corners times the sections for simple ground; n^2 where whole lines will not do
  */
 export function planSections(zone: ZoneGround, request: SectionRequest): Result<ZoneSections> {
   const problem = findProblem(zone, request);
   if (problem !== undefined) return trouble(problem);
   const isCancelled = request.isCancelled ?? (() => false);
+  const { swathM, markM, loadAreaM2 } = request;
   const pieces: CutPiece[] = [];
   for (const region of zone.treated) {
     const share = shareOf(region, request);
-    const piece = cutPiece(
-      share,
-      { laneRad: laneRadOf(region, request.headingDeg), swathM: request.swathM },
-      isCancelled,
-    );
+    const lay = { laneRad: laneRadOf(region, request.headingDeg), swathM, markM, loadAreaM2 };
+    const piece = cutPiece(share, lay, isCancelled);
     if (piece !== undefined) pieces.push(piece);
     else {
       const where = { thing: zone.zoneName };

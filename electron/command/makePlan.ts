@@ -1,4 +1,11 @@
-import { type GroundControl, type JobPlan, planGround, planJob, sectionSigmas } from '../../core/plan/index.ts';
+import { tapeMarkM } from '../../core/sections/index.ts';
+import {
+  type GroundControl,
+  type JobPlan,
+  planGround,
+  planJob,
+  sectionSigmas,
+} from '../../core/plan/index.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { Applicator, Job, Product, Yard } from '../../core/yard.ts';
 import { resolveZones } from '../../core/zones/index.ts';
@@ -38,7 +45,8 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
   if (!resolved.ok) return resolved;
   const policy = flags.policy ?? 'even';
   const headingDeg = flags.headingDeg ?? null;
-  const request = { loadAreaM2, swathM, paceMPerS: USUAL_PACE_M_PER_S, policy, headingDeg };
+  const markM = tapeMarkM(yard.details.unitSystem);
+  const request = { loadAreaM2, swathM, paceMPerS: USUAL_PACE_M_PER_S, policy, headingDeg, markM };
   const ground = planGround(resolved.value, request, control);
   if (!ground.ok) return ground;
   // One empty mix a section: the sheet numbers its loads by them, and prints no mix page when nothing is poured.

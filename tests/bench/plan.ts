@@ -90,7 +90,7 @@ const head = [
 const rows = shapes().map(({ name, ground, loadAreaM2, swathM }) => {
   const resolved = resolvedOf({ Yard: ground });
   const run = () =>
-    planGround(resolved, { loadAreaM2, swathM, paceMPerS: 1, policy: 'even', headingDeg: null });
+    planGround(resolved, { loadAreaM2, swathM, paceMPerS: 1, policy: 'even', headingDeg: null, markM: 0.1 });
   const timesMs: number[] = [];
   let result = run();
   for (let round = 0; round < ROUNDS; round++) {

@@ -112,6 +112,7 @@ test.each([1, 4, 9, 15])('coverage of random yard %i is what counting points on 
     paceMPerS: 1,
     policy: 'even',
     headingDeg: null,
+    markM: null,
   });
   if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
   const { coverage, passes } = planned.value;

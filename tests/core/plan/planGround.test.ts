@@ -12,6 +12,7 @@ const REQUEST: PlanRequest = {
   paceMPerS: 0.9,
   policy: 'even',
   headingDeg: null,
+  markM: null,
 };
 const FRONT = [region(lShape(30, 20, 12, 9), rect(4, 4, 3, 2))];
 const BACK = [region(moved(rect(0, 0, 18, 9), 0.3, 50, 0)), region(rect(80, 0, 8, 6))];

@@ -12,7 +12,14 @@ const SECTIONS: Section[] = [
   { id: 'A1', zoneId: 'Left', zoneName: 'Left', region: LEFT, areaM2: 90 },
   { id: 'B1', zoneId: 'Right', zoneName: 'Right', region: RIGHT, areaM2: 90 },
 ];
-const REQUEST = { loadAreaM2: 100, swathM: 1.8, paceMPerS: 0.5, policy: 'even', headingDeg: 0 } as const;
+const REQUEST = {
+  loadAreaM2: 100,
+  swathM: 1.8,
+  paceMPerS: 0.5,
+  policy: 'even',
+  headingDeg: 0,
+  markM: null,
+} as const;
 
 test('the way from one zone to the next is straight and counts as the next one’s', () => {
   const told: number[] = [];

@@ -4,7 +4,7 @@ import { cutPiece } from '../../../core/sections/cutPiece.ts';
 import { rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
-const LAY = { laneRad: 0, swathM: 1 };
+const LAY = { laneRad: 0, swathM: 1, markM: null, loadAreaM2: 1e9 };
 const never = (): boolean => false;
 
 test('a piece within one load is not cut', () => {

@@ -4,7 +4,7 @@ import { partRegion } from '../../../core/sections/partRegion.ts';
 import { points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
-const LAY = { laneRad: 0, swathM: 1 };
+const LAY = { laneRad: 0, swathM: 1, markM: null, loadAreaM2: 1e9 };
 
 test('the shortest parting comes first and halves a long rectangle across', () => {
   const [best] = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, restM2: 0 }, LAY);
@@ -41,7 +41,7 @@ test('ground that whole lines fall to pieces on is parted along single chords', 
   );
   const partings = partRegion(
     { region: region(ring), loads: 7, restM2: 0 },
-    { laneRad: Math.PI / 2, swathM: 1 },
+    { ...LAY, laneRad: Math.PI / 2 },
   );
   expect(partings.length).toBeGreaterThan(0);
   const wholeM2 = regionAreaM2(region(ring));

@@ -17,7 +17,7 @@ import { lShape, moved, points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { randomGround } from '../../support/randomGround.ts';
 
-const EVEN: SectionRequest = { loadAreaM2: 100, policy: 'even', headingDeg: null, swathM: 1.8 };
+const EVEN: SectionRequest = { loadAreaM2: 100, policy: 'even', headingDeg: null, swathM: 1.8, markM: null };
 const SEEDS = Array.from({ length: 24 }, (_, i) => 100 + i);
 
 function zone(...treated: readonly Region[]) {
@@ -171,3 +171,41 @@ function perimeterM(ring: Region['outer']): number {
     return sum + Math.hypot(b.xM - a.xM, b.yM - a.yM);
   }, 0);
 }
+
+describe('cuts on tape marks', () => {
+  const markM = 0.1;
+
+  test.each(SEEDS)('leave every load its room and lose no ground, yard %i', (seed) => {
+    const ground = randomGround(seed, 9, 2);
+    const wholeM2 = regionsAreaM2(ground);
+    const loadAreaM2 = wholeM2 / (2 + (seed % 6)) / 0.97;
+    const request = { loadAreaM2, swathM: Math.sqrt(loadAreaM2) / 10, markM };
+    for (const policy of ['even', 'fewest'] as const) {
+      const { sections } = cut(ground, { ...request, policy });
+      const least = ground.reduce(
+        (sum, piece) => sum + Math.ceil(regionAreaM2(piece) / loadAreaM2 - 1e-9),
+        0,
+      );
+      expect(sections.length).toBe(least); // each piece in as few loads as its area asks
+      for (const section of sections) expect(section.areaM2).toBeLessThanOrEqual(loadAreaM2 * (1 + 1e-9));
+      const sumM2 = sections.reduce((sum, section) => sum + section.areaM2, 0);
+      expectNear(sumM2, wholeM2, 1e-6 * wholeM2, 'm²');
+    }
+  });
+
+  test('of a rectangle stand on tenths of a metre along its edges', () => {
+    const { cutLines } = cut([region(rect(0, 0, 41.3, 6))], { loadAreaM2: 60, markM });
+    expect(cutLines.length).toBe(4); // 247.8 m² / 60 m² rounded up, less one
+    for (const { from, to } of cutLines) {
+      for (const { xM } of [from, to]) expectNear(xM * 10, Math.round(xM * 10), 1e-6, 'tenths of a metre');
+    }
+  });
+
+  test('stay where they are when every load is full to the brim', () => {
+    const { cutLines } = cut([region(rect(0, 0, 41.37, 6))], { loadAreaM2: 6 * 13.79, markM });
+    const places = cutLines.map((line) => line.from.xM).sort((a, b) => a - b);
+    [13.79, 27.58].forEach((xM, i) => {
+      expectNear(places[i] ?? Number.NaN, xM, 1e-6, 'm'); // thirds of 41.37 m: no other cut keeps within the loads
+    });
+  });
+});

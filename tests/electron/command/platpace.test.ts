@@ -124,7 +124,13 @@ describe('platpace plan', () => {
     const plan = JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8'));
     expect(plan.type).toBe('FeatureCollection');
     expect(plan.summary.sections).toHaveLength(6); // ⌈513 / 100⌉, even policy
-    for (const { areaM2 } of plan.summary.sections) expectNear(areaM2, 513 / 6, 1e-3, 'm²');
+    // A sixth each, but for cuts moved to tape marks: at most half a mark (0.05 m) along cuts of some 14 m.
+    for (const { areaM2 } of plan.summary.sections) expectNear(areaM2, 513 / 6, 0.05 * 14, 'm²');
+    const sumM2 = plan.summary.sections.reduce(
+      (sum: number, { areaM2 }: { areaM2: number }) => sum + areaM2,
+      0,
+    );
+    expectNear(sumM2, 513, 1e-3, 'm²'); // the treated lawn, worked out in sample-maps
     for (const { neededM, isBeyond } of plan.summary.hose.sections) {
       expect(isBeyond).toBe(neededM > 12); // the hose asked about
       // No building stands here, and the farthest corner of the treated lawn from (20, 0) is (0, 18.5).
