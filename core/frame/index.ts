@@ -13,6 +13,7 @@ export {
   pictureScaleSigma,
   pixelSizeM,
   type ScaleFit,
+  TAPE_ENDS_SIGMA_M,
 } from './pictureScale.ts';
 export { type KnownPlace, placeByPoints, scaleMisfit, type YardPlacing } from './placeByPoints.ts';
 export { makeProjector, type Projector } from './projector.ts';

@@ -2,8 +2,11 @@ import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import type { KnownLength, Picture } from '../yard.ts';
 
-/** How far a length read off a tape on a lawn is out, one standard deviation: sag, slope and reading to a centimetre. */
-const TAPE_SIGMA_M = 0.01;
+/**
+ * One standard deviation of a taped length from its two ends, held by hand against a corner and a mark in the grass.
+ * Common practice, no source. Stretch and sag, 1 mm in 10 m, are left out here: far below what pointing adds.
+ */
+export const TAPE_ENDS_SIGMA_M = 0.01;
 
 /** One known length against the scale found from all of them. */
 export interface LengthFit {
@@ -68,7 +71,7 @@ export function fitScale(lengths: readonly KnownLength[], pointingM: number | nu
     const residualM = onPictureM - lengthM;
     return { lengthM, onPictureM, residualM, relative: residualM / lengthM, byOthersM: byOthers(i) };
   });
-  const variance = 2 * (pointingM ?? metresPerPx) ** 2 + TAPE_SIGMA_M ** 2;
+  const variance = 2 * (pointingM ?? metresPerPx) ** 2 + TAPE_ENDS_SIGMA_M ** 2;
   const squares = sum(fits.map(({ residualM }) => residualM ** 2));
   const reduced = fits.length < 2 ? 1 : squares / variance / (fits.length - 1);
   const sigma = Math.sqrt((variance * Math.max(1, reduced)) / sumPp) / metresPerPx;
