@@ -44,7 +44,13 @@ export class EdgeTree {
   constructor(edges: readonly Edge[]) {
     this.edges = edges;
     const own = new Float64Array(4 * edges.length);
-    edges.forEach(({ west, south, east, north }, i) => own.set([west, south, east, north], 4 * i));
+    let k = 0;
+    for (const { west, south, east, north } of edges) {
+      own[k++] = west;
+      own[k++] = south;
+      own[k++] = east;
+      own[k++] = north;
+    }
     this.#levels = [own];
     for (let below: Float64Array = own; below.length > 4; ) {
       below = boxesOfRuns(below);
@@ -60,7 +66,8 @@ export class EdgeTree {
       for (let i = from; i < to; i++) {
         if ((boxes[4 * i] as number) > box.maxXM || (boxes[4 * i + 2] as number) < box.minXM) continue;
         if ((boxes[4 * i + 1] as number) > box.maxYM || (boxes[4 * i + 3] as number) < box.minYM) continue;
-        if (level === 0 ? test(this.edges[i] as Edge) : look(level - 1, ...this.#run(level, i))) return true;
+        if (level === 0 ? test(this.edges[i] as Edge) : look(level - 1, i * RUN, this.#end(level, i)))
+          return true;
       }
       return false;
     };
@@ -74,16 +81,15 @@ export class EdgeTree {
     const across = (level: number, i: number, j: number): boolean => {
       if (!boxesMeet(levels[level] as Float64Array, i, j)) return false;
       if (level === 0) return test(this.edges[i] as Edge, this.edges[j] as Edge);
-      const [fromI, toI] = this.#run(level, i);
-      const [fromJ, toJ] = this.#run(level, j);
-      for (let a = fromI; a < toI; a++) {
-        for (let b = fromJ; b < toJ; b++) if (across(level - 1, a, b)) return true;
+      const [endI, endJ] = [this.#end(level, i), this.#end(level, j)];
+      for (let a = i * RUN; a < endI; a++) {
+        for (let b = j * RUN; b < endJ; b++) if (across(level - 1, a, b)) return true;
       }
       return false;
     };
     const within = (level: number, from: number, to: number): boolean => {
       for (let i = from; i < to; i++) {
-        if (level > 0 && within(level - 1, ...this.#run(level, i))) return true;
+        if (level > 0 && within(level - 1, i * RUN, this.#end(level, i))) return true;
         for (let j = i + 1; j < to; j++) if (across(level, i, j)) return true;
       }
       return false;
@@ -92,9 +98,9 @@ export class EdgeTree {
     return within(top, 0, (levels[top] as Float64Array).length / 4);
   }
 
-  /** Where the boxes below a box begin and end. */
-  #run(level: number, i: number): [number, number] {
-    return [i * RUN, Math.min((i + 1) * RUN, (this.#levels[level - 1] as Float64Array).length / 4)];
+  /** Where the boxes below a box end. */
+  #end(level: number, i: number): number {
+    return Math.min((i + 1) * RUN, (this.#levels[level - 1] as Float64Array).length / 4);
   }
 }
 
@@ -118,7 +124,10 @@ function boxesOfRuns(below: Float64Array): Float64Array {
       east = Math.max(east, below[k + 2] as number);
       north = Math.max(north, below[k + 3] as number);
     }
-    boxes.set([west, south, east, north], 4 * i);
+    boxes[4 * i] = west;
+    boxes[4 * i + 1] = south;
+    boxes[4 * i + 2] = east;
+    boxes[4 * i + 3] = north;
   }
   return boxes;
 }

@@ -21,7 +21,7 @@ export function checkRing(ring: Ring, outlineId: string, name: string): Result<R
   if (!ring.every(({ xM, yM }) => Number.isFinite(xM) && Number.isFinite(yM))) {
     return trouble({ kind: 'shape/not-finite', where, facts: {} });
   }
-  const points = new Set(ring.map(({ xM, yM }) => `${xM} ${yM}`)).size;
+  const points = differentPoints(ring);
   if (points < 3) return trouble({ kind: 'shape/too-few-points', where, facts: { points } });
   const { minXM, minYM, maxXM, maxYM } = ringBounds(ring);
   const reachM = Math.max(-minXM, -minYM, maxXM, maxYM);
@@ -38,6 +38,16 @@ export function checkRing(ring: Ring, outlineId: string, name: string): Result<R
     return trouble({ kind: 'shape/zero-area', where, facts: {} });
   }
   return ok(ring);
+}
+
+/** How many different corners there are, as far as three: more need not be told apart. */
+function differentPoints(ring: Ring): number {
+  const found: YardPoint[] = [];
+  for (const corner of ring) {
+    if (found.length === 3) break;
+    if (!found.some(({ xM, yM }) => xM === corner.xM && yM === corner.yM)) found.push(corner);
+  }
+  return found.length;
 }
 
 function onOneLine(ring: Ring): boolean {

@@ -71,7 +71,11 @@ interface Width {
   readonly at: YardPoint | undefined;
 }
 
+/** Most outlines have none, and there may be thousands of them. */
+const NONE: readonly Width[] = [];
+
 function widths(outline: Outline): readonly Width[] {
+  if (outline.keepOffM === null && ![outline.outer, ...outline.holes].some(hasEdgeWidth)) return NONE;
   const all = outline.keepOffM;
   const round: readonly Width[] =
     all === null ? [] : [{ ring: 0, edge: null, widthM: all, line: [], at: undefined }];
@@ -79,6 +83,10 @@ function widths(outline: Outline): readonly Width[] {
     edgeWidths(traced).map((width) => ({ ...width, ring })),
   );
   return [...round, ...edges];
+}
+
+function hasEdgeWidth(traced: Traced): boolean {
+  return traced.kind === 'corners' && traced.corners.some(({ keepOffM }) => keepOffM !== undefined);
 }
 
 function edgeWidths(traced: Traced): readonly Omit<Width, 'ring'>[] {
