@@ -1,8 +1,9 @@
 import { applyEdit, makeEdit, moveYardEdit, putRow } from '../../core/edits/index.ts';
 import { movePoint } from '../../core/frame/index.ts';
+import { checksFollowing } from '../../core/fieldCheck/index.ts';
 import { checkRing, distanceM, findCrossing, regionAreaM2, signedAreaM2 } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
-import type { OutlineKind, Yard } from '../../core/yard.ts';
+import type { Outline, OutlineKind, Yard } from '../../core/yard.ts';
 import type {
   DrawingContext,
   DrawingState,
@@ -14,7 +15,7 @@ import type {
   TapeBetweenState,
   TraceState,
 } from './drawing.ts';
-import { withRings } from './outlineEdits.ts';
+import { moveMarkEdit, withRings } from './outlineEdits.ts';
 import { cornerAfter, cornerBefore } from './plane.ts';
 import type { Snap } from './snap.ts';
 import { isMoved, motionInHand, turnHandle } from './states/moveYard.ts';
@@ -62,7 +63,7 @@ export function previewOf(state: DrawingState, context: DrawingContext): Preview
   if (!context.mayEdit) return plain(context);
   switch (state.kind) {
     case 'select':
-      return { ...plain(context), yard: withMark(state, context.yard) };
+      return { ...plain(context), yard: withMark(state, context) };
     case 'trace':
       return tracePreview(state, context);
     case 'place-mark':
@@ -102,10 +103,17 @@ function plain({ yard, mayEdit }: DrawingContext): Preview {
   };
 }
 
-function withMark(state: SelectState, yard: Yard): Yard {
+function withMark(state: SelectState, context: DrawingContext): Yard {
+  const { yard } = context;
   const to = state.mark?.to;
   const mark = yard.marks.find(({ id }) => id === state.mark?.id);
-  return mark && to ? applyEdit(yard, makeEdit('', putRow(yard, 'marks', { ...mark, at: to }))) : yard;
+  return mark && to ? applyEdit(yard, moveMarkEdit(context, mark, to)) : yard;
+}
+
+/** The yard with an outline reshaped, and what was taped to its corners with it. */
+function withOutline(yard: Yard, before: Outline, after: Outline): Yard {
+  const checks = checksFollowing(yard.checks, before, after).map((check) => putRow(yard, 'checks', check));
+  return applyEdit(yard, makeEdit('', putRow(yard, 'outlines', after), ...checks));
 }
 
 function tracePreview(state: TraceState, context: DrawingContext): Preview {
@@ -149,7 +157,7 @@ function reshapePreview(state: ReshapeState, context: DrawingContext): Preview {
   const yard =
     draft === null || bad !== undefined
       ? context.yard
-      : applyEdit(context.yard, makeEdit('', putRow(context.yard, 'outlines', withRings(outline, rings))));
+      : withOutline(context.yard, outline, withRings(outline, rings));
   return {
     ...plain(context),
     yard,

@@ -60,6 +60,14 @@ describe('what the hand is doing', () => {
     expect(shown(hand).areaM2).toBeNull();
   });
 
+  test('what was taped to a corner follows it while it is held', () => {
+    const check = { id: 'c', name: 'c', from: { xM: 0, yM: 0 }, to: { xM: 10, yM: 0 }, tapedM: 10 };
+    const hand = new Hand({ ...yardOf({ outlines: [lawn] }), checks: [check] }).click([5, 2]);
+    hand.do(pointing('press', 10, 0), pointing('move', 11, 1));
+    expect(shown(hand).yard.checks[0]?.to).toEqual({ xM: 11, yM: 1 }); // where the pointer is
+    expect(hand.yard.checks[0]).toEqual(check); // nothing is changed before it is let go
+  });
+
   test('where nothing may be changed no handles are shown', () => {
     const hand = new Hand(yardOf({ outlines: [lawn] })).click([5, 2]);
     hand.mayEdit = false;
