@@ -24,7 +24,8 @@ import { matchRows } from './matchRows.ts';
  * Problems: shape/ problems of outlines of either that cannot stand (of the earlier yard without a place on the
  * map, for the map is the later one's), compare/only-one-placed, compare/too-far-apart
  * Accuracy: as `groundChange`, and as `carrierBetween` where the frames differ
- * Cost: nine overlays a zone and three a kind; meant to be asked for, not to follow the hand
+ * Cost: six overlays a zone and two a kind, of what is not the very same in both; meant to be asked for, not to
+ * follow the hand: 5,000 corners and 500 beds, a fifth of them moved, took 0.9 s
  */
 export function compareYards(before: Yard, after: Yard): Result<YardComparison> {
   const carrier = carrierBetween(before, after);

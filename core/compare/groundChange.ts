@@ -1,22 +1,25 @@
-import { intersectRegions, regionsAreaM2, subtractRegions } from '../kernel/index.ts';
+import { regionsAreaM2, splitRegions, subtractRegions } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
 import type { AreaChange, GroundChange } from './comparison.ts';
+import { setAsideCommon } from './setAsideCommon.ts';
 
 /**
  * What became of some ground.
  *
  * @param before, after each without overlap in itself
- * Accuracy: perimeter times the kernel grid. The five areas are measured each on its own, so that before = unchanged +
- * lost and after = unchanged + gained are a check and not a definition.
+ * Accuracy: perimeter times the kernel grid. Before, after, lost, gained and what of both is unchanged are measured each on
+ * its own, so that before = unchanged + lost and after = unchanged + gained are a check and not a definition.
+ * Cost: two overlays of what is not the very same in both
  */
 export function groundChange(before: readonly Region[], after: readonly Region[]): GroundChange {
-  const lost = subtractRegions(before, after);
-  const gained = subtractRegions(after, before);
+  const differing = setAsideCommon(before, after);
+  const { inside, outside: lost } = splitRegions(differing.before, differing.after);
+  const gained = subtractRegions(differing.after, differing.before);
   return {
     beforeM2: regionsAreaM2(before),
     lostM2: regionsAreaM2(lost),
     gainedM2: regionsAreaM2(gained),
-    unchangedM2: regionsAreaM2(intersectRegions(before, after)),
+    unchangedM2: regionsAreaM2(inside) + differing.commonM2,
     afterM2: regionsAreaM2(after),
     lost,
     gained,

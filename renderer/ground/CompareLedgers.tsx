@@ -20,6 +20,7 @@ import { type ComparedGround, comparisonOf, isMeasure } from '../shared/comparis
 import { Ledger } from '../shared/Ledger.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
 import { changedNames } from './changedNames.ts';
+import { tracingWords } from './tracingWords.ts';
 
 const MEASURE_WORDS = {
   treated: 'treated ground',
@@ -59,6 +60,11 @@ export function CompareLedgers({ compared }: LedgersProps) {
       <ZoneChanges comparison={comparison.value} of={chosen} units={units} />
       <KindChanges comparison={comparison.value} of={chosen} units={units} onShow={show} />
       {changedNames(kinds).map((words) => (
+        <p key={words} className="said">
+          {words}
+        </p>
+      ))}
+      {tracingWords(compared.earlier, yard).map((words) => (
         <p key={words} className="said">
           {words}
         </p>
