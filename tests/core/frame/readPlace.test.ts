@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatPlace, makeProjector, readPlace } from '../../../core/frame/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
@@ -101,4 +102,39 @@ describe('what is no place is said for what it is', () => {
 test('a place is shown with its halves named, and read back as it was', () => {
   expect(formatPlace({ latDeg: 39.9, lonDeg: -86.2 })).toBe('39.900000° N, 86.200000° W');
   expectPlace(formatPlace({ latDeg: -41.28651, lonDeg: 174.7762 }), -41.28651, 174.7762);
+});
+
+describe('whatever is typed', () => {
+  const lat = fc.double({ min: -90, max: 90, noNaN: true });
+  const lon = fc.double({ min: -180, max: 180, noNaN: true });
+
+  test('is a place on earth or trouble that is said, never a fault', () => {
+    const junk = fc.string({ unit: fc.constantFrom(...'0123456789.,;:-+ °\'"NSEWnsewEPSGx') });
+    fc.assert(
+      fc.property(fc.oneof(junk, fc.string()), (typed) => {
+        const read = readPlace(typed, 'place');
+        if (!read.ok) return read.problems[0].kind.startsWith('value/');
+        const { latDeg, lonDeg } = read.value;
+        return Math.abs(latDeg) <= 90 && Number.isFinite(lonDeg);
+      }),
+      { numRuns: 2000, seed: 11 },
+    );
+  });
+
+  test('in decimals or in degrees, minutes and seconds is the same place', () => {
+    const dms = (deg: number, letters: readonly [string, string]): string => {
+      const seconds = Math.round(Math.abs(deg) * 3_600_000) / 1000;
+      const [d, m] = [Math.floor(seconds / 3600), Math.floor((seconds % 3600) / 60)];
+      return `${d}°${m}'${(seconds - 3600 * d - 60 * m).toFixed(3)}"${deg < 0 ? letters[1] : letters[0]}`;
+    };
+    fc.assert(
+      fc.property(lat, lon, (latDeg, lonDeg) => {
+        expectPlace(`${latDeg.toFixed(9)}, ${lonDeg.toFixed(9)}`, latDeg, lonDeg, 1e-9); // nine decimals typed
+        const seconds = `${dms(latDeg, ['N', 'S'])} ${dms(lonDeg, ['E', 'W'])}`;
+        // A thousandth of a second typed. Minutes that round up to 60.000" are no way to write a time or an angle.
+        if (!seconds.includes('60.000')) expectPlace(seconds, latDeg, lonDeg, 0.001 / 3600);
+      }),
+      { numRuns: 500, seed: 12 },
+    );
+  });
 });
