@@ -1,3 +1,4 @@
+import { GRID_M } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 
 /** A circular arc from one corner to the next. */
@@ -15,7 +16,7 @@ const LEAST_SINE = 1e-9;
 
 /**
  * The arc from one corner through a point to the next; null where there is none and the edge is straight: three
- * points on one line, two of them at one place, or a place that is not a number.
+ * points on one line, two of them at one place (nearer than the kernel's grid), or a place that is not a number.
  *
  * Accuracy: relative 1e-12 of the chord, also when the arc is so flat that its centre is far off
  * Source: Euclid III.20: the turn at `via` from the first chord to the second is half the angle swept
@@ -26,7 +27,8 @@ export function arcOf(from: YardPoint, via: YardPoint, to: YardPoint): Arc | nul
   const halfRad = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
   const chordM = Math.hypot(eastM, northM);
   const sine = Math.abs(Math.sin(halfRad));
-  const apart = chordM > 0 && Number.isFinite(chordM) && (ax !== 0 || ay !== 0) && (bx !== 0 || by !== 0);
+  const leastM = Math.min(chordM, Math.hypot(ax, ay), Math.hypot(bx, by));
+  const apart = leastM >= GRID_M && Number.isFinite(chordM);
   // Written so that NaN is straight too.
   if (!(apart && sine >= LEAST_SINE)) return null;
   const radiusM = chordM / (2 * sine);

@@ -52,7 +52,8 @@ export function ovalCorners({ halfAlongM, halfAcrossM }: Oval): readonly OvalCor
 }
 
 export function directionOf(bearingDeg: number): { readonly east: number; readonly north: number } {
-  const bearingRad = (bearingDeg * Math.PI) / 180;
+  // Whole turns go first: the product of a bearing beyond all sense would be no number.
+  const bearingRad = ((bearingDeg % 360) * Math.PI) / 180;
   return { east: Math.sin(bearingRad), north: Math.cos(bearingRad) };
 }
 
