@@ -18,7 +18,7 @@ const EARTH_RADIUS_M = 6_371_008.8;
  * origin, as a copy does.
  *
  * Problems: compare/only-one-placed, compare/too-far-apart
- * Accuracy: corners to 1e-8 m, checked against a geodesic in the tests; an edge stays straight between its corners,
+ * Accuracy: corners to 1e-8 m there and back, and held against a geodesic in the tests; an edge stays straight between its corners,
  * which for frames 3 km apart moves no point of a 100 m edge by more than 1e-6 m
  */
 export function carrierBetween(before: Yard, after: Yard): Result<Carrier> {

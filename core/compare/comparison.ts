@@ -17,8 +17,7 @@ export interface GroundChange extends AreaChange {
 }
 
 /** What of a zone is compared: all inside its edge, the turf left of it, or what of that is treated. */
-export const ZONE_MEASURES = ['treated', 'turf', 'gross'] as const;
-export type ZoneMeasure = (typeof ZONE_MEASURES)[number];
+export type ZoneMeasure = 'treated' | 'turf' | 'gross';
 
 export type ZoneChange = Readonly<Record<ZoneMeasure, GroundChange>> & {
   /** Of the later yard, or of the earlier when the zone is gone. */

@@ -4,7 +4,7 @@
  * draw. Method: both are resolved in their own frame, the earlier is carried into the later's through places on
  * earth, then overlays by `core/kernel`. Out of scope: products and jobs, and who changed what when.
  */
-export { compareYards } from './compareYards.ts';
+export { compareYards, ZONE_MEASURES } from './compareYards.ts';
 export type {
   AreaChange,
   GroundChange,
@@ -14,5 +14,4 @@ export type {
   ZoneChange,
   ZoneMeasure,
 } from './comparison.ts';
-export { ZONE_MEASURES } from './comparison.ts';
 export { type PrintedChange, printedChanges, printedChangeSum, shownAloneM2 } from './printedChanges.ts';

@@ -40,5 +40,5 @@ export function groundToDraw(
 }
 
 export function isMeasure(of: ComparedGround): of is ZoneMeasure {
-  return (ZONE_MEASURES as readonly string[]).includes(of);
+  return ZONE_MEASURES.some((measure) => measure === of);
 }

@@ -63,6 +63,21 @@ describe('two frames', () => {
     expectNear(bearingDeg, azi1 ?? Number.NaN, 1e-4, '°'); // north of the frame is north at its origin
   });
 
+  test('there and back, a corner is where it was to 1e-8 m', () => {
+    const origin = away(ORIGIN, 250, 3000);
+    const [there, back] = [
+      carrierBetween(placed(ORIGIN, []), placed(origin, [])),
+      carrierBetween(placed(origin, []), placed(ORIGIN, [])),
+    ];
+    if (!there.ok || !back.ok) throw new Error('not carried');
+    const corners = rect(-120, 80, 300, 45);
+    const [home] = back.value.carry(there.value.carry([region(corners)]));
+    corners.forEach(({ xM, yM }, i) => {
+      const { xM: x, yM: y } = home?.outer[i] as YardPoint;
+      expectNear(Math.hypot(x - xM, y - yM), 0, 1e-8, 'm'); // as the doc comment says
+    });
+  });
+
   test('the middle of a long edge stays on the edge to a micrometre, 3 km away', () => {
     const origin = away(ORIGIN, 45, 3000);
     const carrier = carrierBetween(placed(ORIGIN, [LAWN]), placed(origin, []));
