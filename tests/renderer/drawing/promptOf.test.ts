@@ -35,6 +35,18 @@ describe('the foot line', () => {
     expect(said(hand).text).toContain('Backspace takes up the open bed');
   });
 
+  test('keeps its field while the ends of a tape are pointed out, so that the keys stay in it', () => {
+    const yard = yardOf({ outlines: [outline('zone', 'lawn', rect(0, 0, 10, 6))] });
+    const hand = new Hand(yard).do({ kind: 'take', tool: { kind: 'tape-between' } });
+    const begins = said(hand);
+    const ends = said(hand.click([0, 0]));
+    const reads = said(hand.click([10, 6]));
+    expect([begins, ends, reads].map(({ typedLabel }) => typedLabel)).toEqual(
+      new Array(3).fill('Taped distance'),
+    );
+    expect(new Set([begins, ends, reads].map(({ text }) => text)).size).toBe(3); // each says what is next
+  });
+
   test('carries the problem of the last thing tried', () => {
     expect(said(new Hand(yardOf()).do(trace()).type('what')).problem).not.toBeNull();
   });
