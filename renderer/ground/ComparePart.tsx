@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { formatDay } from '../../core/units/index.ts';
 import type { FolderEntry } from '../../electron/contract/HostApi.ts';
 import { useBook, useSessionState, useViewState } from '../app/context.ts';
@@ -11,12 +11,24 @@ import { folderOf } from './folderOf.ts';
 /** The yard beside an earlier state of it: what ground was gained and lost since. */
 export function ComparePart() {
   const { compared } = useViewState();
-  if (compared === null) return <ChooseEarlier />;
+  const part = useRef<HTMLDivElement>(null);
+  const wasBeside = useRef(compared !== null);
+  const isBeside = compared !== null;
+  useEffect(() => {
+    if (wasBeside.current === isBeside) return;
+    wasBeside.current = isBeside;
+    // The button that was pressed is gone with the list it stood in; the keyboard goes on from here.
+    if (document.activeElement === document.body) part.current?.querySelector('button')?.focus();
+  }, [isBeside]);
+  return <div ref={part}>{compared === null ? <ChooseEarlier /> : <Beside compared={compared} />}</div>;
+}
+
+function Beside({ compared }: { readonly compared: Compared }) {
   const { fileName, earlier } = compared;
   return (
     <PagePart
-      title={`Compared with ${fileName.replace(/\.gpkg$/i, '')}`}
-      aside={`ground of ${formatDay(earlier.details.groundDate)}`}
+      title="Compared"
+      aside={`with ${fileName.replace(/\.gpkg$/i, '')}, ground of ${formatDay(earlier.details.groundDate)}`}
     >
       <PutAway />
       <CompareLedgers compared={compared} />
@@ -29,9 +41,10 @@ function PutAway() {
   const { drawing } = useViewState();
   const atRest = drawing.kind === 'select';
   useEffect(() => {
-    // What is in hand goes first; a field takes its own Escape.
+    // What is in hand goes first; a field or an open choice takes its own Escape.
     const onKey = (event: KeyboardEvent): void => {
-      if (event.key !== 'Escape' || !atRest || event.target instanceof HTMLInputElement) return;
+      const isField = event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement;
+      if (event.key !== 'Escape' || !atRest || isField) return;
       view.compare(null);
     };
     addEventListener('keydown', onKey);
