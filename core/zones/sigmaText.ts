@@ -1,3 +1,4 @@
+import type { OwnPoint } from '../curves/index.ts';
 import {
   areaFigure,
   formatAreaSigma,
@@ -58,16 +59,35 @@ export function sigmaWords(sigma: SigmaWorking, units: UnitSystem): readonly str
 
 /** What would tighten the ± most, in one line; undefined where it is not known. */
 export function tightenWords(tightener: Tightener, units: UnitSystem): string {
-  const { kind, name, points, share, sigmaWithoutM2 } = tightener;
-  const makes = `${percentText(share)} of this ±`;
-  const would = `it would be ${formatAreaSigma(sigmaWithoutM2, units)}`;
-  switch (kind) {
-    case 'point':
-      return `Corner ${points + 1} of ${name} makes ${makes}: measured exactly ${would}.`;
+  const makes = `${percentText(tightener.share)} of this ±`;
+  const would = `it would be ${formatAreaSigma(tightener.sigmaWithoutM2, units)}`;
+  switch (tightener.kind) {
+    case 'point': {
+      const { point, ring, name } = tightener;
+      const of = ring === 0 ? name : `hole ${ring} of ${name}`;
+      return `${pointWords(point)} of ${of} makes ${makes}: measured exactly ${would}.`;
+    }
     case 'outline':
-      return `No corner stands out. The ${points} of ${name} together make ${makes}: measured exactly ${would}.`;
+      return `No corner stands out. The ${tightener.points} of ${tightener.name} together make ${makes}: measured exactly ${would}.`;
     case 'scale':
-      return `The scale of ${name} makes ${makes}: a longer known length would help. Known exactly ${would}.`;
+      return `The scale of ${tightener.pictureName} makes ${makes}: a longer known length would help. Known exactly ${would}.`;
+  }
+}
+
+function pointWords(point: OwnPoint): string {
+  switch (point.kind) {
+    case 'corner':
+      return `Corner ${point.at + 1}`;
+    case 'via':
+      return `The arc after corner ${point.of + 1}`;
+    case 'centre':
+      return 'The middle';
+    case 'rim':
+      return 'The radius';
+    case 'length-end':
+      return 'The length';
+    case 'width-end':
+      return 'The width';
   }
 }
 

@@ -7,6 +7,7 @@ import {
   surenessOf,
   tightener,
 } from '../area/index.ts';
+import { type OwnPoint, ownPoints } from '../curves/index.ts';
 import type { Yard } from '../yard.ts';
 import type { ResolvedZone } from './resolved.ts';
 
@@ -46,18 +47,23 @@ export type SigmaPart =
       readonly share: number;
     };
 
-export interface Tightener {
-  readonly kind: 'point' | 'outline' | 'scale';
-  /** The outline's or the picture's. */
-  readonly id: string;
-  readonly name: string;
-  /** Of a point: its place among the own points of the outline, from 0. Of an outline: how many points it has here. */
-  readonly points: number;
+export type Tightener = {
   /** Of the square of the ±. */
   readonly share: number;
   /** What the ± would be were it exact. */
   readonly sigmaWithoutM2: number;
-}
+} & (
+  | {
+      readonly kind: 'point';
+      readonly outlineId: string;
+      readonly name: string;
+      /** 0 = the outer edge, then the holes. */
+      readonly ring: number;
+      readonly point: OwnPoint;
+    }
+  | { readonly kind: 'outline'; readonly outlineId: string; readonly name: string; readonly points: number }
+  | { readonly kind: 'scale'; readonly pictureName: string }
+);
 
 /**
  * The working of a zone's ±, by outline and picture.
@@ -75,7 +81,7 @@ export function sigmaWorking({ spread, sigmaM2 }: ResolvedZone, yard: Yard): Sig
     sigmaM2,
     unstated: spread.unstated.map(outlineName),
     unstatedScales: spread.unstatedScales.map(pictureName),
-    tightener: most === undefined ? null : tightenerOf(most, outlineName, pictureName),
+    tightener: most === undefined ? null : tightenerOf(most, yard),
   };
 }
 
@@ -95,18 +101,20 @@ function partOf({ of, share }: Contribution, sigmaM2: number, yard: Yard): reado
   return [{ kind: 'points', name: outline.name, points: of.points, sigmaM, by, pictureName, makesM2, share }];
 }
 
-function tightenerOf(
-  { of, share, sigmaWithoutM2 }: Contribution,
-  outlineName: (id: string) => string,
-  pictureName: (id: string) => string,
-): Tightener {
+function tightenerOf({ of, share, sigmaWithoutM2 }: Contribution, yard: Yard): Tightener | null {
   const rest = { share, sigmaWithoutM2 };
   if (of.kind === 'scale') {
-    return { kind: 'scale', id: of.pictureId, name: pictureName(of.pictureId), points: 0, ...rest };
+    return { kind: 'scale', pictureName: nameIn(yard.pictures)(of.pictureId), ...rest };
   }
-  const id = (of.kind === 'point' ? of.point.outlineId : of.outlineId) ?? '';
-  const points = of.kind === 'point' ? of.point.own : of.points;
-  return { kind: of.kind, id, name: outlineName(id), points, ...rest };
+  const outlineId = of.kind === 'point' ? of.point.outlineId : of.outlineId;
+  const outline = yard.outlines.find(({ id }) => id === outlineId);
+  if (outline === undefined) return null;
+  const { id, name } = outline;
+  if (of.kind === 'outline') return { kind: 'outline', outlineId: id, name, points: of.points, ...rest };
+  const { ring, own } = of.point;
+  const traced = [outline.outer, ...outline.holes][ring];
+  const point = traced === undefined ? undefined : ownPoints(traced)[own];
+  return point === undefined ? null : { kind: 'point', outlineId: id, name, ring, point, ...rest };
 }
 
 function sharedPoints({ errors }: AreaSpread, yard: Yard): number {

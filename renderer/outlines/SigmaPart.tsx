@@ -24,17 +24,17 @@ export function TightenLine({ zoneId }: { readonly zoneId: string }) {
     return <p className="said">{sigmaWords(sigma, units)[0]}.</p>;
   }
   const words = tightenWords(tightener, units);
-  const isElsewhere = tightener.kind !== 'scale' && tightener.id !== zoneId;
+  const elsewhere = tightener.kind !== 'scale' && tightener.outlineId !== zoneId ? tightener : undefined;
   return (
     <p className="said">
       {words}
-      {isElsewhere && (
+      {elsewhere && (
         <button
           type="button"
           className="do"
-          onClick={() => view.select({ kind: 'outline', id: tightener.id })}
+          onClick={() => view.select({ kind: 'outline', id: elsewhere.outlineId })}
         >
-          take {tightener.name} in hand
+          take {elsewhere.name} in hand
         </button>
       )}
     </p>

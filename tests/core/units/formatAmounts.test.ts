@@ -13,6 +13,7 @@ import {
   parseVolume,
   rateFigure,
   THOUSAND_FT2_M2,
+  volumeSigmaFigure,
   volumeStepL,
   volumeUnitFor,
 } from '../../../core/units/index.ts';
@@ -23,6 +24,12 @@ describe('a volume', () => {
     expect(formatVolume(8.5 * GALLON_L, 'us')).toBe('8.50 gal'); // the input
     expect(formatVolume(0.0304, 'metric')).toBe('30.4 mL'); // the input
     expect(formatVolume(32.175, 'metric')).toBe('32.17 L'); // 32.175 is 32.17499… as a double
+  });
+
+  test('carries its ± at its own place, never as nought', () => {
+    expect(volumeSigmaFigure(0.84 * FLUID_OUNCE_L, 'us', 'fl oz').text).toBe('± 0.8'); // one decimal of fl oz
+    expect(volumeSigmaFigure(1e-6, 'us', 'gal').text).toBe('± 0.01'); // raised to the last digit shown
+    expect(volumeSigmaFigure(0, 'metric', 'L').text).toBe('± 0.00'); // no uncertainty at all
   });
 
   test('changes unit at one gallon and at one litre', () => {
