@@ -1,5 +1,5 @@
 import { areaFigure } from '../../core/units/index.ts';
-import { type PrintedAreas, printedSum, printedZones } from '../../core/zones/index.ts';
+import { balanceWords, type PrintedAreas, printedSum, printedZones } from '../../core/zones/index.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
@@ -20,22 +20,25 @@ export function ZoneLedger() {
     <AreaCell key="treated" areaM2={area.treatedM2} sigmaM2={area.sigmaM2} units={units} />,
   ];
   return (
-    <Ledger
-      caption={`Zones and their areas in ${unit}`}
-      columns={[
-        { head: 'zone', align: 'left' },
-        { head: `gross ${unit}`, align: 'right' },
-        { head: 'cut out', align: 'right' },
-        { head: 'turf', align: 'right' },
-        { head: 'treated', align: 'right' },
-      ]}
-      rows={zones.map((zone) => ({
-        key: zone.zoneId,
-        selected: selection?.kind === 'outline' && selection.id === zone.zoneId,
-        onSelect: () => view.select({ kind: 'outline', id: zone.zoneId }),
-        cells: [zone.name, ...figures(zone)],
-      }))}
-      sum={all ? ['all', ...figures(all)] : undefined}
-    />
+    <>
+      <Ledger
+        caption={`Zones and their areas in ${unit}`}
+        columns={[
+          { head: 'zone', align: 'left' },
+          { head: `gross ${unit}`, align: 'right' },
+          { head: 'cut out', align: 'right' },
+          { head: 'turf', align: 'right' },
+          { head: 'treated', align: 'right' },
+        ]}
+        rows={zones.map((zone) => ({
+          key: zone.zoneId,
+          selected: selection?.kind === 'outline' && selection.id === zone.zoneId,
+          onSelect: () => view.select({ kind: 'outline', id: zone.zoneId }),
+          cells: [zone.name, ...figures(zone)],
+        }))}
+        sum={all ? ['all', ...figures(all)] : undefined}
+      />
+      {all && <p className="said">{balanceWords(all, units)}</p>}
+    </>
   );
 }
