@@ -24,6 +24,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `The edge of ${problem.where.name} crosses itself.`,
         'Move a corner so that the edge does not cross; the crossing is marked on the map.',
       );
+    case 'shape/not-uncrossed':
+      return say(
+        `The edge of ${problem.where.name} cannot be mended by turning a stretch of it round.`,
+        'Move the corner at the marked place: the edge touches itself there, or a curve crosses.',
+      );
     case 'shape/too-few-points':
       return say(
         `${problem.where.name} has ${counted(problem.facts.points, 'corner')}; an outline needs at least 3.`,

@@ -8,6 +8,7 @@ import type { YardPoint } from './spaces.ts';
 export type Problem =
   // shape/: the person mends it on the map
   | ShapeProblem<'shape/self-crossing', { readonly crossing: YardPoint }>
+  | ShapeProblem<'shape/not-uncrossed', { readonly crossing: YardPoint }>
   | ShapeProblem<'shape/too-few-points', { readonly points: number }>
   | ShapeProblem<'shape/zero-area', object>
   | ShapeProblem<'shape/not-finite', object>

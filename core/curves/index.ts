@@ -10,6 +10,8 @@ export { figureProblems } from './figureProblems.ts';
 export { movedTraced, type Similarity } from './movedTraced.ts';
 export { MOST_OFF_CURVE_M } from './offCurve.ts';
 export { moveOwnPoint, type OwnPoint, ownPoints } from './ownPoints.ts';
+export { reversedTraced } from './reversedTraced.ts';
 export { ringSensitivity, type VertexMove } from './ringSensitivity.ts';
 export { isPlain, straight } from './straight.ts';
 export { edgeOfVertex, edgePath, outlineRings, tracedRegion, tracedRing } from './tracedRing.ts';
+export { uncrossed } from './uncrossed.ts';

@@ -12,14 +12,38 @@ import { type Edge, EdgeTree, edgesOf } from './EdgeTree.ts';
  * Source: Shewchuk 1997, adaptive precision orientation predicate
  */
 export function findCrossing(ring: Ring): YardPoint | undefined {
-  const corners = ring.filter((corner, i) => !same(corner, ring[(i + 1) % ring.length] as YardPoint));
-  if (corners.length < 3) return undefined;
   let place: YardPoint | undefined;
-  new EdgeTree(edgesOf(corners)).somePair((a, b) => {
-    place = meeting(a, b, corners.length);
-    return place !== undefined;
+  someCrossing(ring, (_, __, at) => {
+    place = at;
+    return true;
   });
   return place;
+}
+
+/**
+ * Goes through the pairs of edges of a ring that cross or touch where they may not, until one is accepted.
+ *
+ * @param accept told both edges by the corner each begins at, the lower first, and where they meet
+ * @returns whether one was accepted
+ */
+export function someCrossing(
+  ring: Ring,
+  accept: (edge: number, other: number, at: YardPoint) => boolean,
+): boolean {
+  const kept = [...ring.keys()].filter(
+    (i) => !same(ring[i] as YardPoint, ring[(i + 1) % ring.length] as YardPoint),
+  );
+  if (kept.length < 3) return false;
+  const corners = kept.map((i) => ring[i] as YardPoint);
+  let accepted = false;
+  new EdgeTree(edgesOf(corners)).somePair((a, b) => {
+    const at = meeting(a, b, corners.length);
+    if (at === undefined) return false;
+    const [one, other] = [kept[a.at] as number, kept[b.at] as number];
+    accepted = accept(Math.min(one, other), Math.max(one, other), at);
+    return accepted;
+  });
+  return accepted;
 }
 
 /** Where two edges meet, ends included; undefined when they do not. */

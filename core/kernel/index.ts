@@ -9,7 +9,7 @@ export { checkRing, MOST_REACH_M } from './checkRing.ts';
 export { type HoleCandidate, placeClear, withClearHoles } from './clearHoles.ts';
 export { GRID_M, snapRing } from './clipper.ts';
 export { coveredTwice } from './coveredTwice.ts';
-export { findCrossing } from './crossing.ts';
+export { findCrossing, someCrossing } from './crossing.ts';
 export { distanceM, distanceToEdgeM, lineLengthM, nearestOnEdge } from './distance.ts';
 export { clipHalfPlane } from './halfPlane.ts';
 export { interiorPoint, regionContains } from './inside.ts';

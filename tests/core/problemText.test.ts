@@ -14,6 +14,11 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     where: SHAPE,
     facts: { crossing: { xM: 1, yM: 2 } },
   },
+  'shape/not-uncrossed': {
+    kind: 'shape/not-uncrossed',
+    where: SHAPE,
+    facts: { crossing: { xM: 1, yM: 2 } },
+  },
   'shape/too-few-points': { kind: 'shape/too-few-points', where: SHAPE, facts: { points: 2 } },
   'shape/zero-area': { kind: 'shape/zero-area', where: SHAPE, facts: {} },
   'shape/not-finite': { kind: 'shape/not-finite', where: SHAPE, facts: {} },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findCrossing } from '../../../core/kernel/index.ts';
+import { findCrossing, someCrossing } from '../../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../../core/spaces.ts';
 import { lShape, moved, points, rect } from '../../support/builders.ts';
 import { randomComb, randomStar, seededRandom } from '../../support/randomYards.ts';
@@ -123,3 +123,17 @@ function meetsByComparingAll(ring: Ring): boolean {
   }
   return false;
 }
+
+describe('going through the crossings', () => {
+  test('edges are told by the corner they begin at, also past a corner clicked twice', () => {
+    const told: (readonly [number, number])[] = [];
+    const ring = points([0, 0], [0, 0], [2, 2], [2, 0], [0, 2]);
+    expect(
+      someCrossing(ring, (edge, other) => {
+        told.push([edge, other]);
+        return false;
+      }),
+    ).toBe(false);
+    expect(told).toEqual([[1, 3]]); // from the second (0, 0) and from (2, 0)
+  });
+});
