@@ -12,7 +12,7 @@ interface KnownLengthsProps {
 
 /** The lengths a picture is scaled by, what it makes of each, and the one the others speak against. */
 export function KnownLengths({ picture, lengths }: KnownLengthsProps) {
-  const { session } = useBook();
+  const { session, view } = useBook();
   const { yard } = useOpenYard();
   const units = yard.details.unitSystem;
   const fit = fitScale(lengths, picture.cornerSigmaM);
@@ -21,7 +21,10 @@ export function KnownLengths({ picture, lengths }: KnownLengthsProps) {
   function takeAway(at: number): void {
     const left = lengths.filter((_, i) => i !== at);
     const edit = rescaleEdit(yard, picture, left, `take a length off ${picture.name}`);
-    if (edit.ok) session.edit(edit.value);
+    if (!edit.ok) return;
+    session.edit(edit.value);
+    // The foot line may still speak of the length that is gone.
+    view.input({ kind: 'take', tool: { kind: 'select' } });
   }
 
   return (
