@@ -1,94 +1,94 @@
 import type { YardPoint } from '../spaces.ts';
-import type { EdgeRun, TracedCorner } from '../yard.ts';
+import type { TracedCorner } from '../yard.ts';
 import { arcOf } from './arc.ts';
 import { arcPoints } from './arcPoints.ts';
 import { bezierPoints } from './bezier.ts';
 import { smoothNeighbours, smoothPiece } from './smoothPiece.ts';
 
-/** A placed point that a curve follows: a corner, or the point on the arc of an edge. */
-export interface Lead {
-  readonly kind: 'corner' | 'via';
-  /** Index of the corner, or of the edge. */
-  readonly at: number;
-  readonly place: YardPoint;
-}
+/** A placed point that a curve follows: a corner by its place along the edge, or the point on an arc. */
+export type Lead = 'before' | 'from' | 'via' | 'to' | 'after';
 
-/** A curved edge: what it follows, and what it comes to when those points are where they are told to be. */
+/** A curved edge: what it follows, what it comes to, and what it would if those points were elsewhere. */
 export interface EdgeCurve {
   readonly leads: readonly Lead[];
-  /** Without its ends, from the edge's own corner on. `chords` null = as many as it takes. */
-  readonly draw: (places: readonly YardPoint[], chords: number | null) => readonly YardPoint[];
+  readonly places: readonly YardPoint[];
+  /** The corners that stand for it, without its ends, from the edge's own corner on; none when it is straight. */
+  readonly points: readonly YardPoint[];
+  readonly draw: (places: readonly YardPoint[], chords: number) => readonly YardPoint[];
 }
 
-/** The curve of an edge; null when it is traced straight. */
-export function edgeCurve(corners: readonly TracedCorner[], edge: number): EdgeCurve | null {
-  const next = (edge + 1) % corners.length;
-  const [from, to] = [corners[edge], corners[next]] as [TracedCorner, TracedCorner];
-  if (from.run === undefined) return null;
-  const isForward = from.xM < to.xM || (from.xM === to.xM && from.yM <= to.yM);
-  const corner = (at: number): Lead => ({ kind: 'corner', at, place: corners[at] as TracedCorner });
-  return from.run.kind === 'arc'
-    ? arcCurve(from.run, edge, [corner(edge), corner(next)], isForward)
-    : smoothCurve(smoothNeighbours(corners, edge), [corner(edge), corner(next)], corner, isForward);
-}
+type Corners = readonly TracedCorner[];
+
+/** By the corner an edge begins at. Corners are kept as they are while others move, and their curves with them. */
+const known = new WeakMap<TracedCorner, { readonly around: readonly unknown[]; readonly curve: EdgeCurve }>();
 
 /**
- * The corners that stand for the curve of an edge, without its ends; none when it is straight. An edge that two
- * outlines share comes to the same corners, bit for bit, whichever way each was traced.
+ * The curve of an edge; null when it is traced straight. An edge that two outlines share comes to the same corners,
+ * bit for bit, whichever way each was traced.
  */
-export function pointsBetween(corners: readonly TracedCorner[], edge: number): readonly YardPoint[] {
-  const curve = edgeCurve(corners, edge);
-  if (curve === null) return [];
-  const points = curve.draw(
-    curve.leads.map(({ place }) => place),
-    null,
-  );
-  // A curve through places beyond all numbers is drawn straight; the kernel's check says what ails it.
-  return points.every(({ xM, yM }) => Number.isFinite(xM) && Number.isFinite(yM)) ? points : [];
+export function edgeCurve(corners: Corners, edge: number): EdgeCurve | null {
+  const [from, to] = [corners[edge], corners[(edge + 1) % corners.length]] as [TracedCorner, TracedCorner];
+  if (from.run === undefined) return null;
+  const { before, after } = smoothNeighbours(corners, edge);
+  const around = from.run.kind === 'smooth' ? [to, before, after] : [to];
+  const found = known.get(from);
+  if (found?.around.every((corner, i) => corner === around[i])) return found.curve;
+  const isForward = from.xM < to.xM || (from.xM === to.xM && from.yM <= to.yM);
+  const curve =
+    from.run.kind === 'arc'
+      ? arcCurve(from, from.run.via, to, isForward)
+      : smoothCurve(before, from, to, after, isForward);
+  known.set(from, { around, curve });
+  return curve;
 }
 
-function arcCurve(
-  run: Extract<EdgeRun, { kind: 'arc' }>,
-  edge: number,
-  [from, to]: readonly [Lead, Lead],
-  isForward: boolean,
-): EdgeCurve {
-  return {
-    leads: [from, { kind: 'via', at: edge, place: run.via }, to],
-    draw: (places, chords) => {
-      const [a, via, b] = oneWay(places, isForward) as [YardPoint, YardPoint, YardPoint];
-      const arc = arcOf(a, via, b);
-      return arc === null ? [] : oneWay(arcPoints(arc, chords ?? undefined), isForward);
-    },
+/** The corners that stand for the curve of an edge, without its ends; none when it is straight. */
+export function pointsBetween(corners: Corners, edge: number): readonly YardPoint[] {
+  return edgeCurve(corners, edge)?.points ?? [];
+}
+
+function arcCurve(from: YardPoint, via: YardPoint, to: YardPoint, isForward: boolean): EdgeCurve {
+  const draw = (places: readonly YardPoint[], chords?: number): readonly YardPoint[] => {
+    const [a, middle, b] = oneWay(places, isForward) as [YardPoint, YardPoint, YardPoint];
+    const arc = arcOf(a, middle, b);
+    return arc === null ? [] : oneWay(arcPoints(arc, chords), isForward);
   };
+  const places = [from, via, to];
+  return { leads: ['from', 'via', 'to'], places, points: sound(draw(places)), draw };
 }
 
 function smoothCurve(
-  { before, after }: { readonly before: number | null; readonly after: number | null },
-  [from, to]: readonly [Lead, Lead],
-  corner: (at: number) => Lead,
+  before: YardPoint | null,
+  from: YardPoint,
+  to: YardPoint,
+  after: YardPoint | null,
   isForward: boolean,
 ): EdgeCurve {
-  const leads = [
-    ...(before === null ? [] : [corner(before)]),
-    from,
-    to,
-    ...(after === null ? [] : [corner(after)]),
-  ];
   const first = before === null ? 0 : 1;
-  return {
-    leads,
-    draw: (places, chords) => {
-      const four = [
-        before === null ? null : (places[0] as YardPoint),
-        places[first] as YardPoint,
-        places[first + 1] as YardPoint,
-        places[first + 2] ?? null,
-      ] as const;
-      const [a, b, c, d] = oneWay(four, isForward) as typeof four;
-      return oneWay(bezierPoints(smoothPiece(a, b, c, d), chords ?? undefined), isForward);
-    },
+  const draw = (places: readonly YardPoint[], chords?: number): readonly YardPoint[] => {
+    const four = [
+      before === null ? null : (places[0] as YardPoint),
+      places[first] as YardPoint,
+      places[first + 1] as YardPoint,
+      places[first + 2] ?? null,
+    ] as const;
+    const [a, b, c, d] = oneWay(four, isForward) as typeof four;
+    return oneWay(bezierPoints(smoothPiece(a, b, c, d), chords), isForward);
   };
+  const all: readonly (readonly [Lead, YardPoint | null])[] = [
+    ['before', before],
+    ['from', from],
+    ['to', to],
+    ['after', after],
+  ];
+  const there = all.filter((each): each is readonly [Lead, YardPoint] => each[1] !== null);
+  const places = there.map(([, place]) => place);
+  return { leads: there.map(([lead]) => lead), places, points: sound(draw(places)), draw };
+}
+
+/** A curve through places beyond all numbers is drawn straight; the kernel's check says what ails it. */
+function sound(points: readonly YardPoint[]): readonly YardPoint[] {
+  return points.every(({ xM, yM }) => Number.isFinite(xM) && Number.isFinite(yM)) ? points : [];
 }
 
 /** From west to east, so that walking the edge the other way rounds alike. */

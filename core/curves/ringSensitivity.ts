@@ -1,9 +1,8 @@
 import type { YardPoint } from '../spaces.ts';
 import type { Traced, TracedCorner } from '../yard.ts';
-import { type EdgeCurve, edgeCurve, pointsBetween } from './edgePoints.ts';
+import { type EdgeCurve, edgeCurve, type Lead } from './edgePoints.ts';
 import { ovalOf } from './ovalOf.ts';
 import { directionOf, ovalCorners } from './ovalRing.ts';
-import { ownPoints } from './ownPoints.ts';
 
 /** How a corner of the ring moves with one of the traced edge's own points: metres per metre. */
 export interface VertexMove {
@@ -25,7 +24,7 @@ const known = new WeakMap<Traced, readonly (readonly VertexMove[])[]>();
  * For each corner of `tracedRing`, which own points it moves with and how, to first order. A corner of the outline
  * moves with itself alone; a corner that stands for a curve with all that its curve follows.
  *
- * Accuracy: ovals closed; curves by central differences with the number of chords held, relative 1e-6
+ * Accuracy: ovals in closed form; curves by central differences with the number of chords held, relative 1e-6
  */
 export function ringSensitivity(traced: Traced): readonly (readonly VertexMove[])[] {
   const found = known.get(traced);
@@ -35,45 +34,65 @@ export function ringSensitivity(traced: Traced): readonly (readonly VertexMove[]
   return moves;
 }
 
-function cornerMoves(traced: Extract<Traced, { kind: 'corners' }>): readonly (readonly VertexMove[])[] {
-  const { corners } = traced;
-  const vias = new Map<number, number>();
-  for (const [own, point] of ownPoints(traced).entries()) if (point.kind === 'via') vias.set(point.of, own);
-  return corners.flatMap((_, edge) => [
-    [alike(edge)],
-    ...curveMoves(corners, edge, ({ kind, at }) => (kind === 'corner' ? at : (vias.get(at) as number))),
-  ]);
+function cornerMoves({
+  corners,
+}: {
+  readonly corners: readonly TracedCorner[];
+}): readonly (readonly VertexMove[])[] {
+  const n = corners.length;
+  let vias = n;
+  return corners.flatMap((corner, edge) => {
+    const via = vias;
+    if (corner.run?.kind === 'arc') vias += 1;
+    const owns = { before: (edge + n - 1) % n, from: edge, via, to: (edge + 1) % n, after: (edge + 2) % n };
+    const curve = edgeCurve(corners, edge);
+    const moves = curve === null ? [] : curveMoves(curve);
+    return [
+      [alike(edge)],
+      ...moves.map((each) => merged(each.map(({ lead, ...move }) => ({ ...move, own: owns[lead] })))),
+    ];
+  });
 }
 
-function curveMoves(
-  corners: readonly TracedCorner[],
-  edge: number,
-  ownOf: (lead: EdgeCurve['leads'][number]) => number,
-): readonly (readonly VertexMove[])[] {
-  const curve = edgeCurve(corners, edge);
-  const points = pointsBetween(corners, edge);
-  if (curve === null || points.length === 0) return [];
-  const owns = curve.leads.map(ownOf);
-  const places = curve.leads.map(({ place }) => place);
+/** In a ring of three, the corner before a smooth edge is the corner after it as well. */
+function merged(moves: readonly VertexMove[]): readonly VertexMove[] {
+  const [first, last] = [moves[0], moves[moves.length - 1]];
+  if (first === undefined || last === undefined || moves.length < 2 || first.own !== last.own) return moves;
+  return [added(first, last), ...moves.slice(1, -1)];
+}
+
+type LeadMove = Omit<VertexMove, 'own'> & { readonly lead: Lead };
+
+/** The curves of edges that stay as they are follow their points as they did. */
+const knownCurves = new WeakMap<EdgeCurve, readonly (readonly LeadMove[])[]>();
+
+function curveMoves(curve: EdgeCurve): readonly (readonly LeadMove[])[] {
+  const found = knownCurves.get(curve);
+  if (found !== undefined) return found;
+  const { points, leads, places } = curve;
   const stepM = STEP_SHARE * leastApartM(places);
-  // In a ring of three, the corner before an edge is the corner after it as well.
-  const each = [...new Set(owns)].map((own) => {
-    const by = (xM: number, yM: number): readonly YardPoint[] => {
-      const moved = places.map((place, i) =>
-        owns[i] === own ? { xM: place.xM + xM, yM: place.yM + yM } : place,
-      );
-      const drawn = curve.draw(moved, points.length + 1);
-      // A step on which an arc becomes a straight line tells nothing.
-      return drawn.length === points.length ? drawn : points;
-    };
-    return { own, east: [by(stepM, 0), by(-stepM, 0)], north: [by(0, stepM), by(0, -stepM)] } as const;
-  });
-  return points.map((_, i) =>
-    each.map(({ own, east, north }) => {
+  const by = (lead: number, xM: number, yM: number): readonly YardPoint[] => {
+    const moved = places.map((place, i) => (i === lead ? { xM: place.xM + xM, yM: place.yM + yM } : place));
+    const drawn = curve.draw(moved, points.length + 1);
+    // A step on which an arc becomes a straight line tells nothing.
+    return drawn.length === points.length ? drawn : points;
+  };
+  const each =
+    points.length === 0
+      ? []
+      : leads.map((lead, at) => ({
+          lead,
+          east: [by(at, stepM, 0), by(at, -stepM, 0)] as const,
+          north: [by(at, 0, stepM), by(at, 0, -stepM)] as const,
+        }));
+  const moves = points.map((_, i) =>
+    each.map(({ lead, east, north }): LeadMove => {
       const [x, y] = [slope(east, i, stepM), slope(north, i, stepM)];
-      return { own, dxdx: x.xM, dxdy: y.xM, dydx: x.yM, dydy: y.yM };
+      return { lead, dxdx: x.xM, dxdy: y.xM, dydx: x.yM, dydy: y.yM };
     }),
   );
+  knownCurves.set(curve, moves);
+  return moves;
 }
 
 function slope(

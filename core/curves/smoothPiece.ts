@@ -53,16 +53,16 @@ function mirrored(chord: YardPoint, other: YardPoint | null): YardPoint {
   return other === null ? chord : { xM: 2 * chord.xM - other.xM, yM: 2 * chord.yM - other.yM };
 }
 
-/** Which corners before and after a smooth edge its curve goes by; null at the ends of a run. */
+/** The corners before and after a smooth edge that its curve goes by; null at the ends of a run. */
 export function smoothNeighbours(
   corners: readonly TracedCorner[],
   edge: number,
-): { readonly before: number | null; readonly after: number | null } {
+): { readonly before: TracedCorner | null; readonly after: TracedCorner | null } {
   const n = corners.length;
-  const [previous, next] = [(edge + n - 1) % n, (edge + 1) % n];
-  const isSmooth = (corner: number): boolean => corners[corner]?.run?.kind === 'smooth';
+  const at = (corner: number): TracedCorner => corners[(corner + n) % n] as TracedCorner;
+  const isSmooth = (corner: number): boolean => at(corner).run?.kind === 'smooth';
   return {
-    before: isSmooth(previous) ? previous : null,
-    after: isSmooth(next) ? (edge + 2) % n : null,
+    before: isSmooth(edge - 1) ? at(edge - 1) : null,
+    after: isSmooth(edge + 1) ? at(edge + 2) : null,
   };
 }

@@ -53,3 +53,21 @@ test('a curve through places beyond all numbers is drawn straight', () => {
   ];
   for (const edge of far.keys()) expect(pointsBetween(far, edge)).toStrictEqual([]);
 });
+
+test('when a corner moves, only the curves that go by it are drawn anew', () => {
+  const corners = Array.from(
+    { length: 8 },
+    (_, i): TracedCorner => ({ xM: 9 * Math.cos(i), yM: 9 * Math.sin(i), run: { kind: 'smooth' } }),
+  );
+  const before = corners.map((_, edge) => pointsBetween(corners, edge));
+  const moved = corners.map((corner, i) => (i === 3 ? { ...corner, xM: corner.xM + 0.5 } : corner));
+  const kept = moved.map((_, edge) => pointsBetween(moved, edge) === before[edge]);
+  // A smooth edge goes by its own corners and one more to either side: edges 1 to 4 go by corner 3.
+  expect(kept).toStrictEqual([true, false, false, false, false, true, true, true]);
+});
+
+test('an edge whose run was changed is not taken for what it was', () => {
+  const to = { xM: 4, yM: 0 };
+  const arc = (yM: number): TracedCorner => ({ xM: 0, yM: 0, run: { kind: 'arc', via: { xM: 2, yM } } });
+  expect(pointsBetween([arc(1), to], 0)).not.toStrictEqual(pointsBetween([arc(-1), to], 0));
+});

@@ -38,8 +38,8 @@ test('corners at one place end a run, and no number is lost', () => {
 test('a run knows the corners its curve goes by', () => {
   const smooth = (xM: number): TracedCorner => ({ xM, yM: 0, run: { kind: 'smooth' } });
   const ring = [smooth(0), smooth(1), at(2, 0), at(3, 0)];
-  expect(smoothNeighbours(ring, 0)).toStrictEqual({ before: null, after: 2 });
-  expect(smoothNeighbours(ring, 1)).toStrictEqual({ before: 0, after: null });
+  expect(smoothNeighbours(ring, 0)).toStrictEqual({ before: null, after: ring[2] });
+  expect(smoothNeighbours(ring, 1)).toStrictEqual({ before: ring[0], after: null });
   const all = [smooth(0), smooth(1), smooth(2)];
-  expect(smoothNeighbours(all, 0)).toStrictEqual({ before: 2, after: 2 });
+  expect(smoothNeighbours(all, 0)).toStrictEqual({ before: all[2], after: all[2] });
 });

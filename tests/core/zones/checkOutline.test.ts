@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Outline } from '../../../core/yard.ts';
 import { checkOutline } from '../../../core/zones/index.ts';
 import { outline, points, rect } from '../../support/builders.ts';
 
@@ -19,4 +20,15 @@ test('all that is wrong with its rings is said, under its name, each time', () =
       ],
     });
   }
+});
+
+test('a circle or an ellipse without a size is said by its size, not as corners at one place', () => {
+  const pond: Outline = {
+    ...outline('water', 'pond', rect(0, 0, 3, 2)),
+    outer: { kind: 'circle', centre: { xM: 0, yM: 0 }, radiusM: 0 },
+  };
+  expect(checkOutline(pond)).toMatchObject({
+    ok: false,
+    problems: [{ kind: 'shape/no-size', where: { outlineId: 'pond' }, facts: { size: 'radius' } }],
+  });
 });
