@@ -151,7 +151,12 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
         warnings: [],
       },
       mixes,
-      sectionSigmas: new Map(sections.map(({ id, areaM2 }) => [id, areaM2 * 0.02])),
+      sectionSigmas: new Map(
+        sections.map(({ id, zoneId, areaM2 }) => {
+          const isStated = zones.find((zone) => zone.zoneId === zoneId)?.sigmaM2 !== null;
+          return [id, isStated ? areaM2 * 0.02 : null];
+        }),
+      ),
       productTotalL: mixes.reduce((sum, mix) => sum + mix.productL, 0),
       carrierTotalL: mixes.reduce((sum, mix) => sum + mix.carrierL, 0),
     },
