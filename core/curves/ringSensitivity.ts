@@ -39,19 +39,67 @@ function cornerMoves({
 }: {
   readonly corners: readonly TracedCorner[];
 }): readonly (readonly VertexMove[])[] {
-  const n = corners.length;
-  let vias = n;
+  let vias = corners.length;
   return corners.flatMap((corner, edge) => {
     const via = vias;
     if (corner.run?.kind === 'arc') vias += 1;
-    const owns = { before: (edge + n - 1) % n, from: edge, via, to: (edge + 1) % n, after: (edge + 2) % n };
     const curve = edgeCurve(corners, edge);
-    const moves = curve === null ? [] : curveMoves(curve);
-    return [
-      [alike(edge)],
-      ...moves.map((each) => merged(each.map(({ lead, ...move }) => ({ ...move, own: owns[lead] })))),
-    ];
+    return curve === null
+      ? [[alike(edge)]]
+      : [[alike(edge)], ...curveMoves(curve, edge, via, corners.length)];
   });
+}
+
+interface CurveMoves {
+  readonly edge: number;
+  readonly via: number;
+  readonly corners: number;
+  readonly moves: readonly (readonly VertexMove[])[];
+}
+
+/** The curves of edges that stay as they are follow the same points as they did. */
+const knownCurves = new WeakMap<EdgeCurve, CurveMoves>();
+
+function curveMoves(curve: EdgeCurve, edge: number, via: number, corners: number): CurveMoves['moves'] {
+  const found = knownCurves.get(curve);
+  if (found?.edge === edge && found.via === via && found.corners === corners) return found.moves;
+  const owns: Readonly<Record<Lead, number>> = {
+    before: (edge + corners - 1) % corners,
+    from: edge,
+    via,
+    to: (edge + 1) % corners,
+    after: (edge + 2) % corners,
+  };
+  const moves = differences(
+    curve,
+    curve.leads.map((lead) => owns[lead]),
+  );
+  knownCurves.set(curve, { edge, via, corners, moves });
+  return moves;
+}
+
+function differences({ points, places, draw }: EdgeCurve, owns: readonly number[]): CurveMoves['moves'] {
+  if (points.length === 0) return [];
+  const stepM = STEP_SHARE * leastApartM(places);
+  const by = (lead: number, xM: number, yM: number): readonly YardPoint[] => {
+    const moved = places.map((place, i) => (i === lead ? { xM: place.xM + xM, yM: place.yM + yM } : place));
+    const drawn = draw(moved, points.length + 1);
+    // A step on which an arc becomes a straight line tells nothing.
+    return drawn.length === points.length ? drawn : points;
+  };
+  const each = owns.map((own, at) => ({
+    own,
+    east: [by(at, stepM, 0), by(at, -stepM, 0)] as const,
+    north: [by(at, 0, stepM), by(at, 0, -stepM)] as const,
+  }));
+  return points.map((_, i) =>
+    merged(
+      each.map(({ own, east, north }) => {
+        const [x, y] = [slope(east, i, stepM), slope(north, i, stepM)];
+        return { own, dxdx: x.xM, dxdy: y.xM, dydx: x.yM, dydy: y.yM };
+      }),
+    ),
+  );
 }
 
 /** In a ring of three, the corner before a smooth edge is the corner after it as well. */
@@ -59,40 +107,6 @@ function merged(moves: readonly VertexMove[]): readonly VertexMove[] {
   const [first, last] = [moves[0], moves[moves.length - 1]];
   if (first === undefined || last === undefined || moves.length < 2 || first.own !== last.own) return moves;
   return [added(first, last), ...moves.slice(1, -1)];
-}
-
-type LeadMove = Omit<VertexMove, 'own'> & { readonly lead: Lead };
-
-/** The curves of edges that stay as they are follow their points as they did. */
-const knownCurves = new WeakMap<EdgeCurve, readonly (readonly LeadMove[])[]>();
-
-function curveMoves(curve: EdgeCurve): readonly (readonly LeadMove[])[] {
-  const found = knownCurves.get(curve);
-  if (found !== undefined) return found;
-  const { points, leads, places } = curve;
-  const stepM = STEP_SHARE * leastApartM(places);
-  const by = (lead: number, xM: number, yM: number): readonly YardPoint[] => {
-    const moved = places.map((place, i) => (i === lead ? { xM: place.xM + xM, yM: place.yM + yM } : place));
-    const drawn = curve.draw(moved, points.length + 1);
-    // A step on which an arc becomes a straight line tells nothing.
-    return drawn.length === points.length ? drawn : points;
-  };
-  const each =
-    points.length === 0
-      ? []
-      : leads.map((lead, at) => ({
-          lead,
-          east: [by(at, stepM, 0), by(at, -stepM, 0)] as const,
-          north: [by(at, 0, stepM), by(at, 0, -stepM)] as const,
-        }));
-  const moves = points.map((_, i) =>
-    each.map(({ lead, east, north }): LeadMove => {
-      const [x, y] = [slope(east, i, stepM), slope(north, i, stepM)];
-      return { lead, dxdx: x.xM, dxdy: y.xM, dydx: x.yM, dydy: y.yM };
-    }),
-  );
-  knownCurves.set(curve, moves);
-  return moves;
 }
 
 function slope(

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { tracedRing } from '../../../core/curves/index.ts';
 import { YARD_PARTS } from '../../../core/edits/index.ts';
 import { rowsOf } from '../../../core/edits/index.ts';
 import { decodePolygon, encodeRow, ROW_TABLES } from '../../../core/yardFile/index.ts';
@@ -25,7 +26,7 @@ test('an outline lies in the table of its kind, under the frame’s srs_id', () 
   expect(columns).toMatchObject({ id: 'b1', kind: 'bed', name: 'bed b1' });
   const geom = columns.geom as Uint8Array;
   expect(new DataView(geom.buffer, geom.byteOffset).getInt32(4, true)).toBe(100_000);
-  expect(decodePolygon(geom)).toStrictEqual({ ok: true, value: { outer: bed.outer, holes: [] } });
+  expect(decodePolygon(geom)).toStrictEqual({ ok: true, value: { outer: tracedRing(bed.outer), holes: [] } });
 });
 
 test('what is not stated is an empty field, and lists are JSON', () => {
@@ -38,5 +39,16 @@ test('what is not stated is an empty field, and lists are JSON', () => {
   expect(encodeRow('details', loose, -1).columns).toMatchObject({
     frame_kind: 'loose',
     origin_lon_deg: null,
+  });
+});
+
+test('a curved outline lies there as it was traced, beside the ring other programs draw', () => {
+  const oak = YARD.outlines.find(({ id }) => id === 't1');
+  if (oak === undefined) throw new Error('no t1');
+  const { columns } = encodeRow('outlines', oak, -1);
+  expect(JSON.parse(columns.traced as string)).toStrictEqual({ outer: oak.outer, holes: [] });
+  expect(decodePolygon(columns.geom as Uint8Array)).toStrictEqual({
+    ok: true,
+    value: { outer: tracedRing(oak.outer), holes: [] },
   });
 });
