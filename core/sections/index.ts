@@ -14,6 +14,7 @@ export {
   cutTable,
   type SectionWorking,
   sectionShownWords,
+  sectionSlopeWords,
   sectionSumWords,
   sectionText,
   sectionWorking,

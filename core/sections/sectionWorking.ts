@@ -31,6 +31,8 @@ export interface SectionWorking {
   /** In the person's unit: the edge less the holes. */
   readonly area: number;
   readonly cuts: readonly CutWorking[];
+  /** What its area is multiplied by for amounts: `ResolvedZone.amountFactor` of its zone. */
+  readonly amountFactor: number;
 }
 
 export interface CutWorking {
@@ -53,12 +55,14 @@ const SAME_M = 1e-6;
 
 /**
  * @param cutLines of the whole plan
+ * @param amountFactor of its zone
  * Accuracy: the rings as `ringWorking`
  */
 export function sectionWorking(
   section: Section,
   cutLines: readonly CutLine[],
   { frame, unitSystem: units }: Pick<YardDetails, 'frame' | 'unitSystem'>,
+  amountFactor: number,
 ): SectionWorking {
   const { outer, holes } = section.region;
   const unitM = units === 'us' ? FOOT_M : 1;
@@ -73,6 +77,7 @@ export function sectionWorking(
     units,
     frame,
     rings,
+    amountFactor,
     area: rings.reduce((left, ring, i) => (i === 0 ? ring.area : left - ring.area), 0),
     cuts: cutLines
       .filter(({ between }) => between.includes(section.id))
@@ -102,6 +107,16 @@ export function sectionShownWords({ area, units }: SectionWorking, shownM2: numb
   return `shown as ${shown}, not the nearest: all sections’ figures are rounded together (largest remainder), so that they add up`;
 }
 
+/** Map × factor = surface, where amounts are worked out from a surface; empty where they are from the map. */
+export function sectionSlopeWords({ area, amountFactor, units }: SectionWorking): readonly string[] {
+  if (amountFactor === 1) return [];
+  const text = (value: number): string => formatNumber(value, units === 'us' ? 2 : 3);
+  const { unit } = areaFigure(0, units);
+  return [
+    `its load is mixed for ${text(area)} × ${formatNumber(amountFactor, 6)} = ${text(area * amountFactor)} ${unit} of surface, by the factor of its zone`,
+  ];
+}
+
 /** The cut lines as a table; the first row is the heads, no rows where the zone is one section. */
 export function cutTable({ cuts, units }: SectionWorking): readonly (readonly string[])[] {
   if (cuts.length === 0) return [];
@@ -125,6 +140,7 @@ export function sectionText(working: SectionWorking, shownM2: number): string {
     ...rings.flatMap((ring, i) => ['', i === 0 ? 'Edge' : `Hole ${i}`, ...ringText(ring, units)]),
     '',
     `Area: ${sectionSumWords(working)}, ${sectionShownWords(working, shownM2)}`,
+    ...sectionSlopeWords(working),
     ...(cuts.length === 0 ? [] : ['', ...cuts]),
     '',
   ].join('\n');

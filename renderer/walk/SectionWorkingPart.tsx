@@ -3,6 +3,7 @@ import type { JobPlan } from '../../core/plan/index.ts';
 import {
   cutTable,
   sectionShownWords,
+  sectionSlopeWords,
   sectionSumWords,
   sectionText,
   sectionWorking,
@@ -22,7 +23,9 @@ export function SectionWorkingPart({ plan }: { readonly plan: JobPlan }) {
   const worked = useMemo(() => {
     const section = plan.ground.sections.find((row) => row.id === id);
     if (section === undefined) return null;
-    const working = sectionWorking(section, plan.ground.cutLines, details);
+    const { resolved, cutLines } = plan.ground;
+    const zone = resolved.zones.find(({ zoneId }) => zoneId === section.zoneId);
+    const working = sectionWorking(section, cutLines, details, zone?.amountFactor ?? 1);
     const load = sheetFigures(plan, details.unitSystem).loads.find((row) => row.section.id === id);
     return { working, shownM2: load?.areaM2 ?? section.areaM2 };
   }, [plan, id, details]);
@@ -49,6 +52,11 @@ export function SectionWorkingPart({ plan }: { readonly plan: JobPlan }) {
           <p className="said">
             {sectionSumWords(working)}, {sectionShownWords(working, shownM2)}
           </p>
+          {sectionSlopeWords(working).map((words) => (
+            <p key={words} className="said">
+              {words}
+            </p>
+          ))}
           <TextLedger caption="Cut lines along its edge" table={cutTable(working)} />
         </>
       )}

@@ -3,6 +3,7 @@ import { planSections } from '../../../core/sections/index.ts';
 import {
   cutTable,
   sectionShownWords,
+  sectionSlopeWords,
   sectionSumWords,
   sectionText,
   sectionWorking,
@@ -25,7 +26,7 @@ const CUT: CutLine = { from: { xM: 10, yM: 0 }, to: { xM: 10, yM: 10 }, between:
 const ELSEWHERE: CutLine = { from: { xM: 15, yM: 0 }, to: { xM: 15, yM: 10 }, between: ['A2', 'A3'] };
 
 test('a section is worked to its own area and knows which of its edges are cut lines', () => {
-  const working = sectionWorking(WEST, [CUT, ELSEWHERE], METRIC);
+  const working = sectionWorking(WEST, [CUT, ELSEWHERE], METRIC, 1);
   expect(working.area).toBe(96); // 10 * 10 - 2 * 2
   expect(sectionSumWords(working)).toBe('edge 100.000 - hole 1 4.000 = 96.000 m²'); // as above
   // The rectangle's second and third corners are those at 10 m.
@@ -41,7 +42,7 @@ test('a section is worked to its own area and knows which of its edges are cut l
 
 test('an end on another cut line has no corner here and is told by its place', () => {
   const short: CutLine = { from: { xM: 10, yM: 3 }, to: { xM: 10, yM: 10 }, between: ['B7', 'A1'] };
-  expect(cutTable(sectionWorking(WEST, [short], METRIC))[1]).toEqual([
+  expect(cutTable(sectionWorking(WEST, [short], METRIC, 1))[1]).toEqual([
     'B7', // on the other side
     '10.00 east, 3.00 north', // as above
     'corner 3', // the north-east one
@@ -50,7 +51,7 @@ test('an end on another cut line has no corner here and is told by its place', (
 });
 
 test('a figure rounded up or down for the sum says so', () => {
-  const working = sectionWorking(WEST, [], METRIC);
+  const working = sectionWorking(WEST, [], METRIC, 1);
   expect(sectionShownWords(working, 96)).toBe('shown as 96.0 m²'); // its own area
   expect(sectionShownWords(working, 96.1)).toContain('not the nearest');
   expect(cutTable(working)).toEqual([]);
@@ -70,11 +71,19 @@ test('the sections of a planned lawn are worked to the areas the plan has, and e
   const { sections, cutLines } = planned.value;
   expect(cutLines.length).toBeGreaterThan(2); // 946 m² in loads of 220: five sections
   const workings = sections.map((section) =>
-    sectionWorking(section, cutLines, { ...METRIC, unitSystem: 'us' }),
+    sectionWorking(section, cutLines, { ...METRIC, unitSystem: 'us' }, 1),
   );
   workings.forEach(({ area }, i) => {
     expectNear(area * SQUARE_FOOT_M2, sections[i]?.areaM2 ?? Number.NaN, 1e-4, 'm²'); // corners shown to 1e-6 ft
   });
   // Each cut line stands between two sections.
   expect(workings.flatMap(({ cuts }) => cuts).length).toBe(2 * cutLines.length);
+});
+
+test('on a slope whose surface counts, map × factor = surface is said, and nothing on level ground', () => {
+  const bank = sectionWorking(WEST, [], METRIC, 1.25);
+  const words = 'its load is mixed for 96.000 × 1.250000 = 120.000 m² of surface, by the factor of its zone';
+  expect(sectionSlopeWords(bank)).toEqual([words]); // 96 * 1.25
+  expect(sectionText(bank, 96)).toContain(words);
+  expect(sectionSlopeWords(sectionWorking(WEST, [], METRIC, 1))).toEqual([]);
 });
