@@ -124,13 +124,17 @@ function endsOf({ ring }: SourceRing, edge: number): readonly [YardPoint, YardPo
 }
 
 function footOn(source: SourceRing, edge: number, { xM, yM }: YardPoint): Foot {
-  const [a, b] = endsOf(source, edge);
-  const [dx, dy] = [b.xM - a.xM, b.yM - a.yM];
+  const { ring } = source;
+  const to = (edge + 1) % ring.length;
+  const a = ring[edge] as YardPoint;
+  const b = ring[to] as YardPoint;
+  const dx = b.xM - a.xM;
+  const dy = b.yM - a.yM;
   const length2 = dx * dx + dy * dy;
   const along = length2 === 0 ? 0 : ((xM - a.xM) * dx + (yM - a.yM) * dy) / length2;
   const t = Math.min(1, Math.max(0, along));
-  const [byXM, byYM] = [xM - a.xM - t * dx, yM - a.yM - t * dy];
-  const to = (edge + 1) % source.ring.length;
+  const byXM = xM - a.xM - t * dx;
+  const byYM = yM - a.yM - t * dy;
   return { source, from: edge, to, t, awayM: Math.hypot(byXM, byYM), byXM, byYM };
 }
 

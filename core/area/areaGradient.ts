@@ -52,7 +52,7 @@ export function areaGradient(regions: readonly Region[], sources: readonly Sourc
     addWhole(ring, sum);
     return [];
   });
-  return { terms: [...terms, ...[...sums].flatMap(([source, sum]) => termsOf(source, sum))] };
+  return { terms: terms.concat(...[...sums].map(([source, sum]) => termsOf(source, sum))) };
 }
 
 interface WholeRing {
@@ -106,12 +106,14 @@ function termsOf({ moves }: SourceRing, sum: Float64Array): readonly GradientTer
   const direct: GradientTerm[] = [];
   const led = new Map<PlacedPoint, { east: number; north: number }>();
   for (let i = 0; i < moves.length; i++) {
-    const [east, north] = [sum[2 * i] ?? 0, sum[2 * i + 1] ?? 0];
+    const east = sum[2 * i] as number;
+    const north = sum[2 * i + 1] as number;
     if (east === 0 && north === 0) continue;
     const move = moves[i] as SourceRing['moves'][number];
     if ('own' in move) direct.push({ point: move, east, north });
     else for (const mover of move) addLed(led, mover, east, north);
   }
+  if (led.size === 0) return direct;
   return [...direct, ...[...led].map(([point, { east, north }]) => ({ point, east, north }))];
 }
 

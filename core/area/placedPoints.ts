@@ -29,6 +29,10 @@ export function placedPointsOf(outline: Outline): readonly (readonly PlacedPoint
 }
 
 function pointsOf(traced: Traced, outlineId: string, ring: number): readonly PlacedPoint[] {
+  // What is dragged is nearly always this: its corners as they are, with nothing made that is thrown away.
+  if (traced.kind === 'corners' && traced.corners.every(({ run }) => run === undefined)) {
+    return traced.corners.map((at, own) => ({ at, outlineId, ring, own, from: null }));
+  }
   const centre = traced.kind === 'corners' ? null : traced.centre;
   return ownPoints(traced).map(({ kind, place }, own) => {
     return { at: place, outlineId, ring, own, from: kind === 'centre' ? null : centre };

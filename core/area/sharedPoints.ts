@@ -27,13 +27,15 @@ export function sharedPoints(outlines: readonly Outline[]): readonly (readonly P
   // Open addressing: a slot holds one more than a point's number, 0 is free.
   const table = new Int32Array(2 ** bits);
   const steps = new Float64Array(2 * count);
-  const points: PlacedPoint[] = [];
+  const points = new Array<PlacedPoint>(count);
+  let at = 0;
   const groups = new Map<number, PlacedPoint[]>();
   for (const place of all) {
-    steps.set(place.steps, 2 * points.length);
+    steps.set(place.steps, 2 * at);
     for (const point of place.points) {
-      const at = points.push(point) - 1;
-      const [x, y] = [steps[2 * at] as number, steps[2 * at + 1] as number];
+      points[at] = point;
+      const x = steps[2 * at] as number;
+      const y = steps[2 * at + 1] as number;
       let slot = mixed(x, y) & mask;
       let held = table[slot] as number;
       while (held !== 0 && (steps[2 * held - 2] !== x || steps[2 * held - 1] !== y)) {
@@ -46,6 +48,7 @@ export function sharedPoints(outlines: readonly Outline[]): readonly (readonly P
         group.push(point);
         groups.set(held, group);
       }
+      at++;
     }
   }
   return [...groups.values()];
@@ -54,9 +57,9 @@ export function sharedPoints(outlines: readonly Outline[]): readonly (readonly P
 function placesOf(outline: Outline): Places {
   const known = places.get(outline);
   if (known !== undefined) return known;
-  const points = placedPointsOf(outline)
-    .flat()
-    .filter(({ from }) => from === null);
+  const rings = placedPointsOf(outline);
+  const isPlain = outline.outer.kind === 'corners' && outline.holes.length === 0;
+  const points = (isPlain && rings[0]) || rings.flat().filter(({ from }) => from === null);
   const steps = new Float64Array(2 * points.length);
   points.forEach(({ at }, i) => {
     // + 0, for -0 and 0 are one place.
