@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
-import { putRow, rowsOf, YARD_PARTS } from '../../../core/edits/index.ts';
+import { describe, expect, test } from 'vitest';
+import { putRow, rowsOf, YARD_PARTS, type YardPart } from '../../../core/edits/index.ts';
 import { checkEdit, checkRow, checkYard } from '../../../core/yardFile/index.ts';
 import { anyDeeds, anyYard, editOf, fullYard, moveCorner, point } from '../../support/storedYards.ts';
 
@@ -65,4 +65,37 @@ test.each([
 test('text with half a character, which UTF-8 cannot hold, is refused', () => {
   expect(checkRow('marks', { ...YARD.marks[0], name: 'a\ud83d' })).toBe('name holds half a character');
   expect(checkRow('marks', { ...YARD.marks[0], name: 'a\ud83d\ude00' })).toBeNull();
+});
+
+describe('a row is refused for', () => {
+  const [outline, elevation, check] = [YARD.outlines[0], YARD.elevations[0], YARD.checks[0]];
+  const corner = (more: object) => ({ outer: { kind: 'corners', corners: [{ xM: 0, yM: 0, ...more }] } });
+  const circle = { kind: 'circle', centre: { xM: 0, yM: 0 }, radiusM: 1 };
+  test.each<[string, YardPart, object]>([
+    ['outer is none of corners, circle, ellipse', 'outlines', { ...outline, outer: [] }],
+    ['run is none of arc, smooth', 'outlines', { ...outline, ...corner({ run: { kind: 'toString' } }) }],
+    ['run via is not a record', 'outlines', { ...outline, ...corner({ run: { kind: 'arc', via: null } }) }],
+    ['run has an unknown via', 'outlines', { ...outline, ...corner({ run: { kind: 'smooth', via: null } }) }],
+    ['keepOffM is not a finite number', 'outlines', { ...outline, ...corner({ keepOffM: null }) }],
+    ['run is none of arc, smooth', 'outlines', { ...outline, ...corner({ run: undefined }) }],
+    ['radiusM is not a finite number', 'outlines', { ...outline, outer: { ...circle, radiusM: 1 / 0 } }],
+    ['has no halfLengthM', 'outlines', { ...outline, outer: { ...circle, kind: 'ellipse' } }],
+    ['holes entry 1 is none of', 'outlines', { ...outline, holes: [[{ xM: 0, yM: 0 }]] }],
+    [
+      'placing by is none of',
+      'outlines',
+      { ...outline, placing: { by: 'eye', pictureId: null, sigmaM: null } },
+    ],
+    ['slope grade is not a finite', 'outlines', { ...outline, slope: { kind: 'grade', grade: '1' } }],
+    ['claimsOverlaps is none of', 'outlines', { ...outline, claimsOverlaps: 1 }],
+    ['does not have 6 heights', 'elevations', { ...elevation, heightsMm: [1] }],
+    ['is less than one cell', 'elevations', { ...elevation, columns: 1, rows: 6 }],
+    ['columns is not a whole number', 'elevations', { ...elevation, columns: 2.5 }],
+    ['heightsMm entry 1 is not a whole number', 'elevations', { ...elevation, heightsMm: [0.5] }],
+    ['tapedM is not a finite number', 'checks', { ...check, tapedM: null }],
+    ['overlapRule is none of', 'details', { ...YARD.details, overlapRule: 'mine' }],
+    ['amountsBy is none of', 'details', { ...YARD.details, amountsBy: '' }],
+  ])('%s', (why, part, row) => {
+    expect(checkRow(part, row)).toContain(why);
+  });
 });

@@ -102,6 +102,10 @@ describe.each(HOST_METHODS)('%s refuses', (method) => {
 
 const at = (xM: number) => ({ ...YARD.marks[0], at: { xM, yM: 0 } });
 const withOutline = (row: object) => ({ ...YARD, outlines: [{ ...OUTLINE, ...row }] });
+const corners = (...list: object[]) => ({ kind: 'corners', corners: list });
+const circle = (radiusM: unknown) => ({ kind: 'circle', centre: { xM: 0, yM: 0 }, radiusM });
+const [ELEVATION] = YARD.elevations;
+const [CHECK] = YARD.checks;
 const withDetails = (row: object) => ({ ...YARD, details: { ...YARD.details, ...row } });
 const change = (part: object) => ({
   ...FAIR.applyEdit,
@@ -133,13 +137,13 @@ describe('a hostile argument is refused', () => {
     [
       'an edit of a NaN corner',
       'applyEdit',
-      change({ after: { ...OUTLINE, outer: [{ xM: Number.NaN, yM: 0 }] } }),
+      change({ after: { ...OUTLINE, outer: corners({ xM: Number.NaN, yM: 0 }) } }),
     ],
     ['a corner at infinity', 'createYard', { ...FAIR.createYard, document: { ...YARD, marks: [at(1 / 0)] } }],
     [
       'a corner that is text',
       'createYard',
-      { ...FAIR.createYard, document: withOutline({ outer: [{ xM: '1', yM: 0 }] }) },
+      { ...FAIR.createYard, document: withOutline({ outer: corners({ xM: '1', yM: 0 }) }) },
     ],
     [
       'an outline of an unknown kind',
@@ -196,6 +200,49 @@ function clipsNested(depth: number): object {
   for (let level = 0; level < depth; level += 1) clip = { kind: 'clip', subpaths: [], marks: [clip] };
   return clip;
 }
+
+describe('a yard with a hostile curve, slope, grid or check is refused', () => {
+  test.each<[string, object]>([
+    ['an outline that is a bare list of corners', withOutline({ outer: [{ xM: 0, yM: 0 }] })],
+    [
+      'an edge that runs in a spiral',
+      withOutline({ outer: corners({ xM: 0, yM: 0, run: { kind: 'spiral' } }) }),
+    ],
+    ['an arc through nothing', withOutline({ outer: corners({ xM: 0, yM: 0, run: { kind: 'arc' } }) })],
+    [
+      'an arc through no number',
+      withOutline({ outer: corners({ xM: 0, yM: 0, run: { kind: 'arc', via: { xM: 0, yM: Number.NaN } } }) }),
+    ],
+    [
+      'a smooth edge that says more',
+      withOutline({ outer: corners({ xM: 0, yM: 0, run: { kind: 'smooth', a: 1 } }) }),
+    ],
+    ['a strip of no number', withOutline({ outer: corners({ xM: 0, yM: 0, keepOffM: Number.NaN }) })],
+    ['a circle without end', withOutline({ outer: circle(Number.POSITIVE_INFINITY) })],
+    ['a circle whose radius is text', withOutline({ holes: [circle('5')] })],
+    ['an ellipse without a bearing', withOutline({ outer: { ...circle(1), kind: 'ellipse' } })],
+    [
+      'more corners than an outline has',
+      withOutline({ outer: { kind: 'corners', corners: Array(500_001).fill({ xM: 0, yM: 0 }) } }),
+    ],
+    ['corners placed by dowsing', withOutline({ placing: { by: 'dowsing', pictureId: null, sigmaM: null } })],
+    ['a strip all round that is text', withOutline({ keepOffM: '1' })],
+    ['a slope of no number', withOutline({ slope: { kind: 'grade', grade: Number.NaN } })],
+    ['a slope by a grid without a name', withOutline({ slope: { kind: 'elevation', elevationId: '' } })],
+    ['a claim that is a number', withOutline({ claimsOverlaps: 1 })],
+    ['a rule there is none of', withDetails({ overlapRule: 'mine' })],
+    ['amounts by eye', withDetails({ amountsBy: 'eye' })],
+    ['a grid that does not fill its rows', { ...YARD, elevations: [{ ...ELEVATION, rows: 4 }] }],
+    [
+      'a grid of half millimetres',
+      { ...YARD, elevations: [{ ...ELEVATION, heightsMm: [0, 0.5, 0, 0, 0, 0] }] },
+    ],
+    ['a check of no number', { ...YARD, checks: [{ ...CHECK, tapedM: Number.NaN }] }],
+    ['a check that begins nowhere', { ...YARD, checks: [{ ...CHECK, from: null }] }],
+  ])('%s', (_, document) => {
+    expect(refusal('createYard', { ...FAIR.createYard, document })).toBe('host/bad-request'); // the door's one answer
+  });
+});
 
 test('the refusal says which member is wrong, in a few words and never with the hostile text whole', () => {
   const checked = guard('openYard', { path: '/a', [`<script>${'x'.repeat(10_000)}`]: 1 });
