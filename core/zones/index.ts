@@ -23,6 +23,7 @@ export {
   printedZones,
 } from './printedZones.ts';
 export { type CutEnds, partSpreads, type ZonePart } from './partSpreads.ts';
+export { type PrintedOverlap, printedOverlaps } from './printedOverlaps.ts';
 export { resolveZones } from './resolveZones.ts';
 export type {
   KeepOffStrip,

@@ -2,7 +2,7 @@ import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { OWNED_BY_WORDS } from '../../core/problemText.ts';
 import { areaFigure } from '../../core/units/index.ts';
 import { OVERLAP_RULES, type OverlapRule } from '../../core/yard.ts';
-import type { ZoneOverlap } from '../../core/zones/index.ts';
+import { type PrintedOverlap, printedOverlaps, printedZones } from '../../core/zones/index.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
@@ -22,6 +22,7 @@ export function OverlapsPart() {
   const { yard, resolved } = useOpenYard();
   const units = yard.details.unitSystem;
   if (resolved === null || resolved.overlaps.length === 0) return null;
+  const shown = printedOverlaps(resolved, printedZones(resolved, units), units);
   const names = new Map(yard.outlines.map(({ id, name }) => [id, name]));
   const nameOf = (id: string): string => names.get(id) ?? '';
 
@@ -48,14 +49,14 @@ export function OverlapsPart() {
           { head: areaFigure(0, units).unit, align: 'right' },
           { head: 'or', align: 'left' },
         ]}
-        rows={resolved.overlaps.map(({ ownerId, otherId, by, areaM2 }: ZoneOverlap) => ({
+        rows={shown.map(({ ownerId, otherId, by, shownM2 }: PrintedOverlap) => ({
           key: `${ownerId} ${otherId}`,
           cells: [
             <>
               {nameOf(ownerId)} <span className="note">{OWNED_BY_WORDS[by]}</span>
             </>,
             nameOf(otherId),
-            areaFigure(areaM2, units).text,
+            areaFigure(shownM2, units).text,
             <button
               key="give"
               type="button"

@@ -4,7 +4,7 @@ import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
 
-/** Every zone's balance: gross less what is cut out is turf; turf less what is left untreated is treated. */
+/** Every zone's balance: gross less what is cut out or another zone’s is turf; turf less what is left untreated is treated. */
 export function ZoneLedger() {
   const { view } = useBook();
   const { selection } = useViewState();
@@ -13,9 +13,11 @@ export function ZoneLedger() {
   const unit = areaFigure(0, units).unit;
   const zones = resolved ? printedZones(resolved, units) : [];
   const all = zones.length > 0 ? printedSum(zones) : null;
+  const isShared = all !== null && all.ownedByOtherM2 > 0;
   const figures = (area: PrintedAreas) => [
     areaFigure(area.grossM2, units).text,
-    areaFigure(area.cutOutM2 + area.ownedByOtherM2, units).text,
+    areaFigure(area.cutOutM2, units).text,
+    ...(isShared ? [areaFigure(area.ownedByOtherM2, units).text] : []),
     areaFigure(area.turfM2, units).text,
     <AreaCell key="treated" areaM2={area.treatedM2} sigmaM2={area.sigmaM2} units={units} />,
   ];
@@ -27,6 +29,7 @@ export function ZoneLedger() {
           { head: 'zone', align: 'left' },
           { head: `gross ${unit}`, align: 'right' },
           { head: 'cut out', align: 'right' },
+          ...(isShared ? [{ head: 'elsewhere', align: 'right' } as const] : []),
           { head: 'turf', align: 'right' },
           { head: 'treated', align: 'right' },
         ]}
