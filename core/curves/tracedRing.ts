@@ -69,7 +69,9 @@ function draw(traced: Traced): Drawn {
   const ring: YardPoint[] = [];
   const edges: number[] = [];
   for (const [edge, corner] of corners.entries()) {
-    for (const point of [corner, ...pointsBetween(corners, edge)]) {
+    // Without its run: a ring with runs in it, taken for traced corners, would bend a second time.
+    const { xM, yM } = corner;
+    for (const point of [{ xM, yM }, ...pointsBetween(corners, edge)]) {
       ring.push(point);
       edges.push(edge);
     }

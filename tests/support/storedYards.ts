@@ -208,7 +208,7 @@ const anyCorner = fc.oneof(
   record({ xM: anyNumber, yM: anyNumber, run: anyRun }),
   record({ xM: anyNumber, yM: anyNumber, keepOffM: anyNumber }),
 );
-/** Curves whose numbers are those of a yard, so that their corners are finite. */
+/** Curves of every form, sensible or not; what they come to must be numbers all the same. */
 const anyTraced = fc.oneof(
   record({ kind: fc.constant('corners' as const), corners: fc.array(anyCorner, { maxLength: 6 }) }),
   record({
@@ -218,6 +218,13 @@ const anyTraced = fc.oneof(
       yM: fc.constant(1 / 3),
     }),
     radiusM: fc.double({ min: 0.1, max: 50, noNaN: true }),
+  }),
+  record({
+    kind: fc.constant('ellipse' as const),
+    centre: anyPoint,
+    halfLengthM: anyNumber,
+    halfWidthM: anyNumber,
+    bearingDeg: anyNumber,
   }),
 );
 

@@ -88,10 +88,14 @@ test('every corner is a corner of the ring, bit for bit and in order, and each e
       const starts = edges.flatMap((edge, i) => (edge === edges[i - 1] ? [] : [i]));
       expect(starts.map((i) => edges[i])).toStrictEqual([...corners.keys()]);
       for (const [edge, start] of starts.entries()) {
-        expect(ring[start]).toBe(corners[edge]);
+        const corner = corners[edge] as TracedCorner;
+        expect(ring[start]).toMatchObject({ xM: corner.xM, yM: corner.yM });
+        const isCurved = corners.some(({ run }) => run !== undefined);
+        if (isCurved) expect(ring[start]).toStrictEqual({ xM: corner.xM, yM: corner.yM });
         const path = edgePath(traced, edge);
         const end = starts[edge + 1] ?? ring.length;
-        expect(path).toStrictEqual([...ring.slice(start, end), ring[end % ring.length]]);
+        const onRing = [...ring.slice(start, end), ring[end % ring.length]];
+        expect(path.map(({ xM, yM }) => [xM, yM])).toStrictEqual(onRing.map((each) => [each?.xM, each?.yM]));
       }
     }),
     { seed: 20261125, numRuns: 200 },
