@@ -39,11 +39,11 @@ export const GROUND_INK: Readonly<Record<OutlineKind, GroundInk>> = {
   'check-plot': { edge: pen(INK, 0.4, [1.8, 1]), hatch: null, hatchPen: pen(INK, THIN_MM) },
 };
 
-/** Ground in two zones, given to one of them: upright lines, which no kind of ground has. */
+/** Ground in two zones, given to one of them: upright lines, which no kind of ground has, dotted so that none reads as a pass. */
 export const OVERLAP_INK: GroundInk = {
   edge: pen(SOFT_INK, 0.2, [2.4, 0.8, 0.6, 0.8]),
   hatch: uprights,
-  hatchPen: pen(SOFT_INK, THIN_MM),
+  hatchPen: pen(SOFT_INK, THIN_MM, [0.5, 0.9]),
 };
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { regionsAreaM2, ringPerimeterM, unionRegions } from '../../../core/kernel/index.ts';
-import { OVERLAP_RULES, type Outline, type OverlapRule, type TracedCorner } from '../../../core/yard.ts';
+import { type Outline, type OverlapRule, type TracedCorner } from '../../../core/yard.ts';
 import {
   areaStepM2,
   type ResolvedYard,
@@ -10,7 +10,8 @@ import {
 } from '../../../core/zones/index.ts';
 import { groundOf, outline, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
-import { between, pick, randomStar, randomYard, seededRandom } from '../../support/randomYards.ts';
+import { overlappingYard } from '../../support/overlappingYard.ts';
+import { seededRandom } from '../../support/randomYards.ts';
 
 function resolved(outlines: readonly Outline[], overlapRule: OverlapRule = 'drawn-first'): ResolvedYard {
   const ground = groundOf(outlines);
@@ -19,32 +20,13 @@ function resolved(outlines: readonly Outline[], overlapRule: OverlapRule = 'draw
   return answer.value;
 }
 
-/** Zones that overlap in twos and threes, some claiming, some with strips; cut-outs and keep-offs over all. */
-function overlappingYard(seed: number): {
-  readonly outlines: readonly Outline[];
-  readonly rule: OverlapRule;
-} {
-  const random = seededRandom(seed);
-  const spot = () => ({ xM: between(random, -15, 15), yM: between(random, -15, 15) });
-  const zones = Array.from({ length: 2 + Math.floor(random() * 5) }, (_, i) => ({
-    ...outline('zone', `zone ${i}`, randomStar(random, 9, spot(), between(random, 4, 20), 0.5)),
-    claimsOverlaps: random() < 0.2,
-    keepOffM: random() < 0.3 ? between(random, 0.1, 3) : null,
-  }));
-  const others = randomYard(random, 5, 6).beds.map((ring, i) => ({
-    ...outline(pick(random, ['bed', 'water', 'building', 'keep-off', 'check-plot']), `other ${i}`, ring),
-    keepOffM: random() < 0.3 ? between(random, 0.1, 3) : null,
-  }));
-  return { outlines: [...zones, ...others], rule: pick(random, OVERLAP_RULES) };
-}
-
 const YARDS = 150;
 
 describe('on random yards of zones that overlap', () => {
   test('zones as drawn, less what is in several, are the ground they cover together', () => {
     let shared = 0;
     for (let seed = 1; seed <= YARDS; seed++) {
-      const { outlines, rule } = overlappingYard(seed);
+      const { outlines, rule } = overlappingYard(seededRandom(seed));
       const { zones, overlaps } = resolved(outlines, rule);
       const rings = outlines.flatMap(({ kind, outer }) =>
         kind === 'zone' && outer.kind === 'corners' ? [outer.corners] : [],
@@ -78,7 +60,7 @@ describe('on random yards of zones that overlap', () => {
 
   test('so do the figures shown, to their last digit, in both unit systems', () => {
     for (let seed = 1; seed <= YARDS; seed++) {
-      const { outlines, rule } = overlappingYard(seed);
+      const { outlines, rule } = overlappingYard(seededRandom(seed));
       const yard = resolved(outlines, rule);
       for (const units of ['us', 'metric'] as const) {
         const zones = printedZones(yard, units);
