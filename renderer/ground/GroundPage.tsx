@@ -82,8 +82,8 @@ export function GroundPage() {
           unit={units === 'us' ? 'ft' : 'm'}
           note={
             details.cornerSigmaM === null
-              ? 'not stated; what is placed by hand gives its areas no ±'
-              : '± one standard deviation, where nothing nearer says otherwise'
+              ? 'not stated: no ± of what is placed by hand'
+              : '±, where nothing nearer says'
           }
           units={units}
           parse={(typed) => readPointSigma(typed, units)}

@@ -1,5 +1,6 @@
+import { sigmaOfSum } from '../../../core/area/index.ts';
 import { problemText } from '../../../core/problemText.ts';
-import type { GroundPlan } from '../../../core/plan/index.ts';
+import { type GroundPlan, sectionSigmas } from '../../../core/plan/index.ts';
 import type { Yard, YardDetails } from '../../../core/yard.ts';
 import type { ResolvedYard } from '../../../core/zones/index.ts';
 
@@ -13,7 +14,8 @@ export interface Summary {
   /** Which area amounts and loads are worked out from; every other area here is the map's. */
   readonly amountsBy: YardDetails['amountsBy'];
   readonly zones: readonly ZoneSummary[];
-  readonly totals: Omit<ZoneSummary, 'name' | 'sigmaM2' | 'surfaceFactor'>;
+  /** sigmaM2 counts an edge two zones share once, so it is not the root of the sum of squares. */
+  readonly totals: Omit<ZoneSummary, 'name' | 'surfaceFactor'>;
   readonly overlaps: readonly { readonly between: readonly string[]; readonly areaM2: number }[];
   readonly warnings: readonly string[];
 }
@@ -78,6 +80,7 @@ export function summaryOf(yard: Yard, resolved: ResolvedYard): Summary {
       netAreaM2: total((zone) => zone.netAreaM2),
       treatedAreaM2: total((zone) => zone.treatedAreaM2),
       surfaceAreaM2: total((zone) => zone.surfaceAreaM2),
+      sigmaM2: sigmaOfSum(resolved.zones.map(({ spread }) => spread)),
     },
     overlaps: resolved.overlaps.map(({ ownerId, otherId, areaM2 }) => ({
       between: [nameOf(ownerId), nameOf(otherId)],
@@ -92,6 +95,7 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
   const percent = (areaM2: number): number =>
     coverage.treatedM2 > 0 ? (100 * areaM2) / coverage.treatedM2 : 0;
   const summary = summaryOf(yard, plan.resolved);
+  const sigmas = sectionSigmas(yard, plan);
   const planWarnings = plan.warnings.map((warning) => problemText(warning, yard.details.unitSystem).what);
   return {
     ...summary,
@@ -103,7 +107,7 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
         areaM2: __,
         ...figures
       } = plan.sectionFigures.find((each) => each.sectionId === id) ?? { sectionId: id, areaM2 };
-      return { id, zone: zoneName, areaM2, ...figures };
+      return { id, zone: zoneName, areaM2, sigmaM2: sigmas.get(id) ?? null, ...figures };
     }),
     loads: plan.sections.length,
     lengths: { onM: onLengthM, offM: offLengthM, totalM: onLengthM + offLengthM },

@@ -84,9 +84,14 @@ describe('a plan as GeoJSON', () => {
       readonly name: string;
       readonly treatedAreaM2: number;
       readonly netAreaM2: number;
+      readonly sigmaM2: number;
     }[];
     readonly totals: Readonly<Record<string, number>>;
-    readonly sections: readonly { readonly id: string; readonly areaM2: number }[];
+    readonly sections: readonly {
+      readonly id: string;
+      readonly areaM2: number;
+      readonly sigmaM2: number;
+    }[];
     readonly lengths: { readonly onM: number; readonly offM: number; readonly totalM: number };
     readonly coverage: Readonly<Record<string, number>>;
     readonly more: number;
@@ -130,6 +135,15 @@ describe('a plan as GeoJSON', () => {
     );
     expect(summary.frameOrigin).toEqual({ lonDeg: -86.2, latDeg: 39.9 });
     expect(summary.more).toBe(1);
+  });
+
+  test('has a ± of every section, and one of the whole that is less than zones apart would make', () => {
+    const variances = summary.zones.map(({ sigmaM2 }) => sigmaM2 ** 2);
+    const apartM2 = Math.sqrt(variances.reduce((total, variance) => total + variance, 0));
+    // The lawns of the sample lie along common edges: what one gains there the other loses.
+    expect(summary.totals.sigmaM2).toBeLessThan(apartM2);
+    expect(summary.totals.sigmaM2).toBeGreaterThan(0);
+    for (const { sigmaM2 } of summary.sections) expect(sigmaM2).toBeGreaterThan(0); // every corner of the sample has a σ
   });
 
   test('has lengths and percentages that add up', () => {
