@@ -1,8 +1,17 @@
+import type { OwnPoint } from '../../core/curves/index.ts';
 import type { Edit } from '../../core/edits/index.ts';
 import type { KnownPlace } from '../../core/frame/index.ts';
 import type { Problem } from '../../core/problems.ts';
-import type { Ring, YardPoint } from '../../core/spaces.ts';
-import type { MarkKind, Outline, OutlineKind, UnitSystem, Yard } from '../../core/yard.ts';
+import type { YardPoint } from '../../core/spaces.ts';
+import type {
+  MarkKind,
+  Outline,
+  OutlineKind,
+  Traced,
+  TracedCorner,
+  UnitSystem,
+  Yard,
+} from '../../core/yard.ts';
 import type { Snap } from './snap.ts';
 
 /** What the person has picked out; the same pick is shown orange on the sketch and in the columns. */
@@ -15,6 +24,7 @@ export type Selection = {
 export type Tool =
   | { readonly kind: 'select' }
   | { readonly kind: 'trace'; readonly outlineKind: OutlineKind }
+  | { readonly kind: 'oval'; readonly outlineKind: OutlineKind; readonly shape: OvalShape }
   | { readonly kind: 'place-mark'; readonly markKind: MarkKind }
   | { readonly kind: 'scale-picture'; readonly pictureId: string }
   | { readonly kind: 'tape-between' }
@@ -24,6 +34,7 @@ export type Tool =
 export type DrawingState =
   | SelectState
   | TraceState
+  | OvalState
   | PlaceMarkState
   | ReshapeState
   | ScalePictureState
@@ -34,8 +45,23 @@ export type DrawingState =
 /** Corners of an outline that was left before it closed. Nothing drawn is lost: Backspace takes it up again. */
 export interface SetAside {
   readonly outlineKind: OutlineKind;
-  readonly corners: Ring;
+  readonly corners: readonly TracedCorner[];
 }
+
+/** How the next edge is to run, while tracing or for the edge in hand. */
+export type EdgeToCome =
+  | { readonly kind: 'straight' | 'smooth' }
+  /** `via` null = the next point placed is the point on the arc, the one after it the corner. */
+  | { readonly kind: 'arc'; readonly via: YardPoint | null }
+  /** For one edge: an arc of this radius that bulges to a side of the way from corner to corner. */
+  | {
+      readonly kind: 'radius';
+      readonly radiusM: number;
+      readonly side: 'left' | 'right';
+      readonly long: boolean;
+    };
+
+export type OvalShape = 'circle' | 'ellipse';
 
 interface Common {
   readonly setAside: SetAside | null;
@@ -54,8 +80,20 @@ export interface SelectState extends Common {
 export interface TraceState extends Common {
   readonly kind: 'trace';
   readonly outlineKind: OutlineKind;
-  readonly corners: Ring;
+  /** What is said of the edge from the last corner is still to come. */
+  readonly corners: readonly TracedCorner[];
+  readonly edge: EdgeToCome;
   /** Where the next corner would go: the pointer, snapped; null while the pointer is away. */
+  readonly aim: Snap | null;
+}
+
+/** A circle or an ellipse is being drawn: its centre, then its rim, or the end of its length and its width. */
+export interface OvalState extends Common {
+  readonly kind: 'oval';
+  readonly outlineKind: OutlineKind;
+  readonly shape: OvalShape;
+  /** The centre, then the end of an ellipse's length. */
+  readonly points: readonly YardPoint[];
   readonly aim: Snap | null;
 }
 
@@ -65,9 +103,12 @@ export interface PlaceMarkState extends Common {
   readonly aim: Snap | null;
 }
 
-/** Ring 0 is the outer ring, 1… the holes. `edge` n runs from corner n to the next. */
+/**
+ * Ring 0 is the outer ring, 1… the holes. `at` is the corner; of an edge and of the point on its arc (`via`) the corner
+ * it begins at; of a circle or an ellipse 0.
+ */
 export interface Handle {
-  readonly of: 'corner' | 'edge';
+  readonly of: 'edge' | OwnPoint['kind'];
   readonly ring: number;
   readonly at: number;
 }
@@ -75,9 +116,13 @@ export interface Handle {
 /** `of` is the outline the draft was made from; when the yard holds another by now, the draft is void. */
 export interface Draft {
   readonly of: Outline;
-  readonly rings: readonly Ring[];
+  readonly rings: readonly Traced[];
   /** For the edit it becomes: "move a corner of Back lawn". */
   readonly label: string;
+  /** Made by the app, not by the hand: only Enter makes it an edit. */
+  readonly asks?: true;
+  /** An edge taken hold of to be bent and not pulled yet: let go, it is as it was. */
+  readonly unpulled?: true;
 }
 
 /** The selected outline with its corners open to the hand. */
@@ -86,7 +131,7 @@ export interface ReshapeState extends Common {
   readonly outlineId: string;
   /** Under the pointer. */
   readonly hover: Handle | null;
-  /** Chosen for the keyboard and typed values; always a corner. */
+  /** Chosen for the keyboard and typed values; never the middle of an edge. */
   readonly chosen: Handle | null;
   readonly held: boolean;
   /** What has been moved and is not yet in the yard: a drag, a run of arrow keys, a crossing to mend. */
@@ -162,6 +207,12 @@ export type DrawingInput =
   | { readonly kind: 'previous-corner' }
   /** Space: the same as a click where the crosshair stands. */
   | { readonly kind: 'place' }
+  /** How the next edge runs, or the edge in hand. */
+  | { readonly kind: 'run'; readonly edge: EdgeToCome }
+  /** A ring of the outline in hand with figures typed on the page. */
+  | { readonly kind: 'redraw'; readonly ring: number; readonly traced: Traced; readonly label: string }
+  /** Uncross what is in hand; what comes of it is shown first. */
+  | { readonly kind: 'mend' }
   | { readonly kind: 'back' }
   | { readonly kind: 'remove' }
   | { readonly kind: 'escape' }

@@ -17,20 +17,40 @@
  * | trace         | click on the first corner,   | reshape the new one | trace the outline           |
  * |               | or Enter with nothing typed  |                     |                             |
  * | trace         | the same, but it crosses     | trace, problem      |                             |
+ * | trace         | run (straight, arc, smooth,  | trace, the next     |                             |
+ * |               | radius), also typed          | edge runs so        |                             |
+ * | trace         | click, … while an arc is to  | trace, the point on |                             |
+ * |               | come                         | it, then the corner |                             |
+ * | trace         | mend after it crossed        | trace, uncrossed    |                             |
+ * | trace         | typed circle, ellipse first  | oval                |                             |
  * | trace         | back                         | trace, one fewer;   |                             |
  * |               |                              | with none, takes up |                             |
  * |               |                              | what was put aside  |                             |
  * | trace         | escape                       | trace, put aside;   |                             |
  * |               |                              | with none, select   |                             |
+ * | oval          | click, place, typed place or | one point more;     | trace the outline           |
+ * |               | size                         | the last: reshape   |                             |
+ * | oval          | typed circle, ellipse first  | oval of that shape  |                             |
+ * | oval          | back                         | one point fewer     |                             |
+ * | oval          | escape                       | no point; select    |                             |
  * | place-mark    | click, place, typed place    | select, mark chosen | place the mark              |
  * | place-mark    | escape                       | select              |                             |
- * | reshape       | press a corner, move, release| reshape             | move a corner               |
+ * | reshape       | press an own point, move,    | reshape             | move a corner, bend an edge,|
+ * |               | release                      |                     | size or move the oval       |
  * | reshape       | press an edge, move, release | reshape             | add a corner                |
- * | reshape       | arrow …, arrows-let-go       | reshape             | move a corner, or the whole |
- * | reshape       | typed place of the chosen    | reshape             | move a corner               |
+ * | reshape       | the same with Alt held       | reshape, arc chosen | bend an edge                |
+ * | reshape       | arrow …, arrows-let-go       | reshape             | move the point, or the whole|
+ * | reshape       | typed place or size of the   | reshape             | as if it were dragged there |
+ * |               | chosen                       |                     |                             |
  * | reshape       | typed move, none chosen      | reshape             | move the whole              |
+ * | reshape       | run, also typed, of the edge | reshape             | bend or straighten an edge  |
+ * |               | from the chosen corner       |                     |                             |
+ * | reshape       | redraw with figures typed    | reshape             | as the page says            |
+ * | reshape       | mend of what crosses         | reshape, shown      |                             |
+ * | reshape       | Enter while a mend is shown  | reshape             | uncross the outline         |
  * | reshape       | any of these, but it crosses | reshape, draft kept |                             |
- * | reshape       | remove/back, a corner chosen | reshape             | remove a corner             |
+ * | reshape       | remove/back, a corner or an  | reshape             | remove a corner, straighten |
+ * |               | arc chosen                   |                     | the edge                    |
  * | reshape       | remove, none chosen          | select              | remove the outline          |
  * | reshape       | Enter with nothing typed     | trace the same kind |                             |
  * | reshape       | escape                       | drops the draft,    |                             |
@@ -59,7 +79,9 @@ export type {
   DrawingContext,
   DrawingInput,
   DrawingState,
+  EdgeToCome,
   Handle,
+  OvalShape,
   PlaceYardState,
   Pointing,
   ReshapeState,
@@ -69,10 +91,13 @@ export type {
   Tool,
 } from './drawing.ts';
 export { MARK_WORDS, nextName, OUTLINE_WORDS } from './names.ts';
-export { handlePlace, pickAt } from './pick.ts';
+export { arcFigures, edgeLengthM, withEdge, withRun } from './edges.ts';
+export { handlePlace, handlesOf } from './handles.ts';
+export { pickAt } from './pick.ts';
 export { pictureCorners, yardToPicture } from './pictureCorners.ts';
 export { alongBearing, alongLine, bearingDegOf, middle } from './plane.ts';
-export { type Dimension, type Preview, previewOf, type Reshaping } from './previewOf.ts';
+export type { Dimension } from './dimensions.ts';
+export { type Preview, previewOf, type Reshaping } from './previewOf.ts';
 export {
   inverseOfProjective,
   pictureToQuad,

@@ -1,10 +1,11 @@
-import { straight } from '../../core/curves/index.ts';
+import { figureProblems, reversedTraced, tracedRing } from '../../core/curves/index.ts';
 import { type Change, type Edit, makeEdit, newOutline, putRow, removeRow } from '../../core/edits/index.ts';
 import { checksFollowing, checksFollowingMark } from '../../core/fieldCheck/index.ts';
 import { checkRing, signedAreaM2 } from '../../core/kernel/index.ts';
 import { ok, type Result } from '../../core/result.ts';
-import type { Ring, YardPoint } from '../../core/spaces.ts';
-import type { FieldCheck, Mark, MarkKind, Outline, OutlineKind } from '../../core/yard.ts';
+import type { Problem } from '../../core/problems.ts';
+import type { YardPoint } from '../../core/spaces.ts';
+import type { FieldCheck, Mark, MarkKind, Outline, OutlineKind, Traced } from '../../core/yard.ts';
 import type { DrawingContext } from './drawing.ts';
 import { nextName } from './names.ts';
 import { placingOver } from './placingOver.ts';
@@ -14,14 +15,14 @@ export interface Made {
   readonly edit: Edit;
 }
 
-/** A new outline from traced corners, or what is wrong with them. The corners are taken as they are, only turned the right way round. */
-export function traceEdit(context: DrawingContext, kind: OutlineKind, corners: Ring): Result<Made> {
+/** A new outline as traced, or what is wrong with it. It is taken as it is, only turned the right way round. */
+export function traceEdit(context: DrawingContext, kind: OutlineKind, traced: Traced): Result<Made> {
   const name = nextName(context.yard, kind);
   const id = context.makeId();
-  const checked = checkRing(corners, id, name);
-  if (!checked.ok) return checked;
-  const placing = placingOver(context.yard.pictures, corners);
-  const outline = newOutline({ id, kind, name, outer: straight(turned(corners, 1)), placing });
+  const problem = tracedProblem(traced, id, name);
+  if (problem !== null) return { ok: false, problems: [problem] };
+  const placing = placingOver(context.yard.pictures, tracedRing(traced));
+  const outline = newOutline({ id, kind, name, outer: turned(traced, 1), placing });
   return ok({ id, edit: makeEdit(`trace ${name}`, putRow(context.yard, 'outlines', outline)) });
 }
 
@@ -29,12 +30,12 @@ export function traceEdit(context: DrawingContext, kind: OutlineKind, corners: R
 export function reshapeEdit(
   context: DrawingContext,
   outline: Outline,
-  rings: readonly Ring[],
+  rings: readonly Traced[],
   label: string,
 ): Result<Edit> {
   for (const ring of rings) {
-    const checked = checkRing(ring, outline.id, outline.name);
-    if (!checked.ok) return checked;
+    const problem = tracedProblem(ring, outline.id, outline.name);
+    if (problem !== null) return { ok: false, problems: [problem] };
   }
   const after = withRings(outline, rings);
   const checks = checksFollowing(context.yard.checks, outline, after);
@@ -42,13 +43,31 @@ export function reshapeEdit(
 }
 
 /** The outline with other rings, each running the way its place asks for. */
-export function withRings(outline: Outline, rings: readonly Ring[]): Outline {
-  const [outer = [], ...holes] = rings;
+export function withRings(outline: Outline, [outer, ...holes]: readonly Traced[]): Outline {
   return {
     ...outline,
-    outer: straight(turned(outer, 1)),
-    holes: holes.map((hole) => straight(turned(hole, -1))),
+    outer: outer === undefined ? outline.outer : turned(outer, 1),
+    holes: holes.map((hole) => turned(hole, -1)),
   };
+}
+
+interface Checked {
+  readonly outlineId: string;
+  readonly name: string;
+  readonly problem: Problem | null;
+}
+
+/** Traced edges do not change: the preview's answer is the edit's, and is not worked out twice. */
+const checked = new WeakMap<Traced, Checked>();
+
+/** What stands in the way of a traced edge being ground; null when nothing does. */
+export function tracedProblem(traced: Traced, outlineId: string, name: string): Problem | null {
+  const known = checked.get(traced);
+  if (known?.outlineId === outlineId && known.name === name) return known.problem;
+  const ring = checkRing(tracedRing(traced), outlineId, name);
+  const problem = figureProblems(traced, outlineId, name)[0] ?? (ring.ok ? null : ring.problems[0]);
+  checked.set(traced, { outlineId, name, problem });
+  return problem;
 }
 
 export function removeOutlineEdit(context: DrawingContext, outline: Outline): Edit | undefined {
@@ -77,9 +96,7 @@ export function removeMarkEdit(context: DrawingContext, mark: Mark): Edit | unde
   return change && makeEdit(`remove ${mark.name}`, change);
 }
 
-/** Same corners, counter-clockwise for sign 1, clockwise for -1; the first corner stays the first. */
-function turned(ring: Ring, sign: 1 | -1): Ring {
-  const [first, ...rest] = ring;
-  if (first === undefined || Math.sign(signedAreaM2(ring)) !== -sign) return ring;
-  return [first, ...rest.reverse()];
+/** Counter-clockwise for sign 1, clockwise for -1; the first corner stays the first. */
+function turned(traced: Traced, sign: 1 | -1): Traced {
+  return Math.sign(signedAreaM2(tracedRing(traced))) === -sign ? reversedTraced(traced) : traced;
 }

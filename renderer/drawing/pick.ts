@@ -2,8 +2,8 @@ import { tracedRegion, tracedRing } from '../../core/curves/index.ts';
 import { distanceM, distanceToEdgeM, regionContains, ringBounds } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { Yard } from '../../core/yard.ts';
-import type { Handle, Selection } from './drawing.ts';
-import { cornerAfter, middle } from './plane.ts';
+import type { Selection } from './drawing.ts';
+import { cornerAfter } from './plane.ts';
 
 /** What a click means: the nearest mark in reach, else the smallest outline it falls in, else an edge in reach. */
 export function pickAt(yard: Yard, at: YardPoint, reachM: number): Selection {
@@ -15,32 +15,6 @@ export function pickAt(yard: Yard, at: YardPoint, reachM: number): Selection {
   if (holding[0] !== undefined) return { kind: 'outline', id: holding[0].id };
   const edged = nearestBy(yard.outlines, (outline) => edgeDistanceM(tracedRing(outline.outer), at), reachM);
   return edged === undefined ? null : { kind: 'outline', id: edged.id };
-}
-
-/** The corner or, failing that, the middle of an edge within reach. */
-export function handleNear(rings: readonly Ring[], at: YardPoint, reachM: number): Handle | undefined {
-  const corners: Handle[] = [];
-  const edges: Handle[] = [];
-  for (const [ring, points] of rings.entries()) {
-    for (const index of points.keys()) {
-      corners.push({ of: 'corner', ring, at: index });
-      edges.push({ of: 'edge', ring, at: index });
-    }
-  }
-  const farM = (handle: Handle): number => {
-    const place = handlePlace(rings, handle);
-    return place === undefined ? Number.POSITIVE_INFINITY : distanceM(place, at);
-  };
-  return nearestBy(corners, farM, reachM) ?? nearestBy(edges, farM, reachM * 0.8);
-}
-
-/** Where a handle is drawn: on its corner, or in the middle of its edge. */
-export function handlePlace(rings: readonly Ring[], handle: Handle): YardPoint | undefined {
-  const ring = rings[handle.ring];
-  const corner = ring?.[handle.at];
-  if (ring === undefined || corner === undefined || handle.of === 'corner') return corner;
-  const after = cornerAfter(ring, handle.at);
-  return after === undefined ? undefined : middle(corner, after);
 }
 
 /** Only to put the small before the large; nobody is shown this. */

@@ -1,9 +1,10 @@
 import { applyEdit, makeEdit, moveYardEdit, putRow } from '../../core/edits/index.ts';
 import { movePoint } from '../../core/frame/index.ts';
 import { checksFollowing } from '../../core/fieldCheck/index.ts';
-import { checkRing, distanceM, findCrossing, regionAreaM2, signedAreaM2 } from '../../core/kernel/index.ts';
+import { tracedRing } from '../../core/curves/index.ts';
+import { regionAreaM2 } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
-import type { Outline, OutlineKind, Yard } from '../../core/yard.ts';
+import type { Outline, OutlineKind, Traced, Yard } from '../../core/yard.ts';
 import type {
   DrawingContext,
   DrawingState,
@@ -13,20 +14,13 @@ import type {
   ScalePictureState,
   SelectState,
   TapeBetweenState,
-  TraceState,
 } from './drawing.ts';
-import { moveMarkEdit, withRings } from './outlineEdits.ts';
-import { cornerAfter, cornerBefore } from './plane.ts';
+import { type Dimension, dimension, dimensionsAt } from './dimensions.ts';
+import { moveMarkEdit, tracedProblem, withRings } from './outlineEdits.ts';
 import type { Snap } from './snap.ts';
 import { isMoved, motionInHand, turnHandle } from './states/moveYard.ts';
 import { ringsOf } from './states/rings.ts';
-
-/** A measured line to be written beside its edge. */
-export interface Dimension {
-  readonly from: YardPoint;
-  readonly to: YardPoint;
-  readonly lengthM: number;
-}
+import { ovalPreview, tracePreview } from './tracePreview.ts';
 
 /** What the hand is doing, ready to be drawn; `yard` is the yard as it would stand if the hand let go now. */
 export interface Preview {
@@ -34,7 +28,7 @@ export interface Preview {
   /** Whether the hand may change anything here; no handles are shown where it may not. */
   readonly mayEdit: boolean;
   /** The outline being traced, open until it closes. */
-  readonly traced: { readonly kind: OutlineKind; readonly corners: Ring } | null;
+  readonly traced: TracedSoFar | null;
   /** From the last corner to where the next would go, and the way back that would close it. */
   readonly rubber: readonly YardPoint[];
   readonly closing: readonly YardPoint[];
@@ -51,9 +45,22 @@ export interface Preview {
   readonly pointed: readonly YardPoint[];
 }
 
+/** An outline being drawn. */
+export interface TracedSoFar {
+  readonly kind: OutlineKind;
+  /** Where points were placed: corners, a centre. */
+  readonly corners: readonly YardPoint[];
+  /** Points placed on arcs. */
+  readonly vias: readonly YardPoint[];
+  /** The edge as far as it is settled. */
+  readonly line: Ring;
+  /** The ground it would hold with its next point where the hand points. */
+  readonly ground: Ring;
+}
+
 export interface Reshaping {
   readonly outlineId: string;
-  readonly rings: readonly Ring[];
+  readonly rings: readonly Traced[];
   readonly hover: Handle | null;
   readonly chosen: Handle | null;
 }
@@ -65,7 +72,9 @@ export function previewOf(state: DrawingState, context: DrawingContext): Preview
     case 'select':
       return { ...plain(context), yard: withMark(state, context) };
     case 'trace':
-      return tracePreview(state, context);
+      return { ...plain(context), ...tracePreview(state) };
+    case 'oval':
+      return { ...plain(context), ...ovalPreview(state) };
     case 'place-mark':
       return { ...plain(context), aim: state.aim };
     case 'reshape':
@@ -116,55 +125,25 @@ function withOutline(yard: Yard, before: Outline, after: Outline): Yard {
   return applyEdit(yard, makeEdit('', putRow(yard, 'outlines', after), ...checks));
 }
 
-function tracePreview(state: TraceState, context: DrawingContext): Preview {
-  const { corners, aim, outlineKind } = state;
-  const first = corners[0];
-  const last = corners[corners.length - 1];
-  const next = aim !== null && aim.to !== 'first-corner' ? [aim.at] : [];
-  const shape = last === undefined ? [] : [...corners, ...next];
-  const end = shape[shape.length - 1];
-  // A crossing counts once the person tried to close; while the pointer roams it would only flicker.
-  const crossing = state.problem?.kind === 'shape/self-crossing' ? (findCrossing(corners) ?? null) : null;
-  return {
-    ...plain(context),
-    traced: { kind: outlineKind, corners },
-    rubber: last && aim ? [last, aim.at] : [],
-    closing: first && end && shape.length >= 3 ? [end, first] : [],
-    broken: crossing ? [corners] : [],
-    crossing,
-    dimensions: outsideDimensions(shape),
-    areaM2: shape.length >= 3 && findCrossing(shape) === undefined ? areaM2Of([shape]) : null,
-    aim,
-  };
-}
-
-/** Lengths are written on the right of their edge: outside a shape that runs counter-clockwise, so others are turned. */
-function outsideDimensions(shape: Ring): readonly Dimension[] {
-  const clockwise = shape.length >= 3 && signedAreaM2(shape) < 0;
-  return shape.slice(1).map((to, i) => {
-    const from = shape[i] ?? to;
-    return clockwise ? dimension(to, from) : dimension(from, to);
-  });
-}
-
 function reshapePreview(state: ReshapeState, context: DrawingContext): Preview {
   const outline = context.yard.outlines.find(({ id }) => id === state.outlineId);
   if (outline === undefined) return plain(context);
   const draft = state.draft?.of === outline ? state.draft : null;
   const rings = draft?.rings ?? ringsOf(outline);
-  const bad =
-    draft === null ? undefined : rings.find((ring) => !checkRing(ring, outline.id, outline.name).ok);
+  const problems = rings.map((ring) => tracedProblem(ring, outline.id, outline.name));
+  const bad = problems.find((problem) => problem !== null);
   const yard =
     draft === null || bad !== undefined
       ? context.yard
       : withOutline(context.yard, outline, withRings(outline, rings));
+  const drawn = rings.map(tracedRing);
   return {
     ...plain(context),
     yard,
-    broken: bad === undefined ? [] : rings,
-    crossing: (bad && findCrossing(bad)) ?? null,
+    broken: draft === null || bad === undefined ? [] : drawn,
+    crossing: bad?.kind === 'shape/self-crossing' ? bad.facts.crossing : null,
     dimensions: dimensionsAt(rings, state.hover ?? state.chosen),
-    areaM2: bad === undefined ? areaM2Of(rings) : null,
+    areaM2: bad === undefined ? areaM2Of(drawn) : null,
     aim: state.held ? state.snap : null,
     reshaping: { outlineId: outline.id, rings, hover: state.hover, chosen: state.chosen },
   };
@@ -200,21 +179,6 @@ function movePreview(state: MoveYardState, context: DrawingContext): Preview {
     yard,
     pointedLength: [motion.to, movePoint(motion, turnHandle(context.yard))],
   };
-}
-
-/** The edge itself for an edge, both edges that meet for a corner. */
-function dimensionsAt(rings: readonly Ring[], handle: Handle | null): readonly Dimension[] {
-  const ring = handle === null ? undefined : rings[handle.ring];
-  const corner = ring?.[handle?.at ?? 0];
-  if (handle === null || ring === undefined || corner === undefined) return [];
-  const after = cornerAfter(ring, handle.at);
-  const before = cornerBefore(ring, handle.at);
-  const onward = after ? [dimension(corner, after)] : [];
-  return handle.of === 'edge' || before === undefined ? onward : [dimension(before, corner), ...onward];
-}
-
-function dimension(from: YardPoint, to: YardPoint): Dimension {
-  return { from, to, lengthM: distanceM(from, to) };
 }
 
 function areaM2Of(rings: readonly Ring[]): number {

@@ -1,17 +1,20 @@
-import { distanceM } from '../../core/kernel/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
 import type {
+  DrawingInput,
   DrawingState,
+  Handle,
+  OvalState,
   PlaceYardState,
   ReshapeState,
   SetAside,
   TapeBetweenState,
   TraceState,
 } from './drawing.ts';
+import { edgeLengthM } from './edges.ts';
 import { MARK_WORDS, OUTLINE_WORDS } from './names.ts';
-import { cornerBefore } from './plane.ts';
+import { tracedProblem } from './outlineEdits.ts';
 import { ringsOf } from './states/rings.ts';
 import { AT_REST } from './step.ts';
 
@@ -24,12 +27,20 @@ export interface Prompt {
   /** "snapped to corner of House"; '' when nothing. */
   readonly snapped: string;
   readonly problem: Problem | null;
+  /** What the person may have done at one key: a crossing mended, a mend kept or put back. */
+  readonly offers: readonly Offer[];
+}
+
+export interface Offer {
+  readonly words: string;
+  readonly key: string;
+  readonly input: DrawingInput;
 }
 
 export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, mayEdit: boolean): Prompt {
   const unit = units === 'us' ? 'ft' : 'm';
   const state = mayEdit ? given : AT_REST;
-  const common = { unit, problem: state.problem, snapped: '' };
+  const common = { unit, problem: state.problem, snapped: '', offers: offersOf(state, yard) };
   switch (state.kind) {
     case 'select': {
       const mark = yard.marks.find(({ id }) => id === state.mark?.id);
@@ -40,6 +51,8 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
     }
     case 'trace':
       return { ...common, ...tracePrompt(state), snapped: snapWords(state.aim?.words) };
+    case 'oval':
+      return { ...common, ...ovalPrompt(state), snapped: snapWords(state.aim?.words) };
     case 'place-mark':
       return {
         ...common,
@@ -89,11 +102,51 @@ function tracePrompt(state: TraceState): Pick<Prompt, 'text' | 'typedLabel'> {
       return { text: `Click a corner, or${asideWords(state.setAside)}`, typedLabel: null };
     return { text: `Click a corner of the ${word}, or type east, north:`, typedLabel: 'East, north' };
   }
+  const { edge } = state;
+  if (edge.kind === 'arc' && edge.via === null) {
+    return { text: 'A point on the arc, or length, angle:', typedLabel: 'Length and angle' };
+  }
+  const next = edge.kind === 'straight' ? 'Next corner' : EDGE_PROMPTS[edge.kind];
   const text =
-    state.corners.length >= 3
-      ? 'Next corner, Enter to close, or length, angle:'
-      : 'Next corner, or length, angle:';
+    state.corners.length >= 3 ? `${next}, Enter to close, or length, angle:` : `${next}, or length, angle:`;
   return { text, typedLabel: 'Length and angle' };
+}
+
+const EDGE_PROMPTS = {
+  arc: 'Where the arc ends',
+  radius: 'Where the arc ends',
+  smooth: 'Next corner, smoothly',
+} as const;
+
+function ovalPrompt({ shape, points, outlineKind }: OvalState): Pick<Prompt, 'text' | 'typedLabel'> {
+  const word = OUTLINE_WORDS[outlineKind];
+  if (points.length === 0) {
+    return { text: `Click the centre of the ${word}, or type east, north:`, typedLabel: 'East, north' };
+  }
+  if (shape === 'circle') return { text: 'Click its rim, or type its radius:', typedLabel: 'Radius' };
+  if (points.length === 1) {
+    return { text: 'Click the end of its length, or length, bearing:', typedLabel: 'Length and bearing' };
+  }
+  return { text: 'Click how wide it is, or type its width:', typedLabel: 'Width' };
+}
+
+const MEND: Offer = { words: 'mend', key: 'Ctrl+M', input: { kind: 'mend' } };
+const KEEP: Offer = { words: 'keep it', key: 'Enter', input: { kind: 'typed', text: '' } };
+const PUT_BACK: Offer = { words: 'put it back', key: 'Esc', input: { kind: 'escape' } };
+
+function offersOf(state: DrawingState, yard: Yard): readonly Offer[] {
+  if (state.kind === 'trace') return state.problem?.kind === 'shape/self-crossing' ? [MEND] : [];
+  if (state.kind !== 'reshape') return [];
+  if (state.draft?.asks === true) return [KEEP, PUT_BACK];
+  return crosses(state, yard) ? [MEND] : [];
+}
+
+function crosses(state: ReshapeState, yard: Yard): boolean {
+  if (state.held || state.problem?.kind === 'shape/not-uncrossed') return false;
+  const outline = yard.outlines.find(({ id }) => id === state.outlineId);
+  if (outline === undefined) return false;
+  const rings = state.draft?.rings ?? ringsOf(outline);
+  return rings.some((ring) => tracedProblem(ring, outline.id, outline.name)?.kind === 'shape/self-crossing');
 }
 
 function reshapePrompt(
@@ -103,19 +156,36 @@ function reshapePrompt(
 ): Pick<Prompt, 'text' | 'typedLabel'> {
   const outline = yard.outlines.find(({ id }) => id === state.outlineId);
   if (outline === undefined) return { text: 'Click an outline or a mark', typedLabel: null };
+  if (state.draft?.asks === true) {
+    return {
+      text: 'Uncrossed as shown: Enter keeps it, Escape puts it back',
+      typedLabel: 'Length and bearing',
+    };
+  }
   if (state.draft !== null && !state.held && state.problem !== null) {
     return { text: 'Drag a corner to mend it; Escape puts it back', typedLabel: null };
   }
-  if (state.chosen === null) {
-    return { text: `Drag a corner, or move all by length, bearing:`, typedLabel: 'Length and bearing' };
+  const { chosen } = state;
+  const ring = chosen === null ? undefined : (state.draft?.rings ?? ringsOf(outline))[chosen.ring];
+  if (chosen === null || ring === undefined) {
+    const what = outline.outer.kind === 'corners' ? 'a corner' : 'its rim or centre';
+    return { text: `Drag ${what}, or move all by length, bearing:`, typedLabel: 'Length and bearing' };
   }
-  const ring = (state.draft?.rings ?? ringsOf(outline))[state.chosen.ring] ?? [];
-  const corner = ring[state.chosen.at];
-  const before = cornerBefore(ring, state.chosen.at);
-  const lengthM = corner && before ? distanceM(before, corner) : 0;
-  const which = `Corner ${state.chosen.at + 1} of ${ring.length}, ${formatLength(lengthM, units)} from the last;`;
+  if (chosen.of === 'via')
+    return { text: `Arc of edge ${chosen.at + 1}; type its radius:`, typedLabel: 'Radius' };
+  if (ring.kind !== 'corners') return OVAL_PROMPTS[chosen.of] ?? { text: '', typedLabel: null };
+  const before = (chosen.at + ring.corners.length - 1) % ring.corners.length;
+  const lengthM = edgeLengthM(ring, before);
+  const which = `Corner ${chosen.at + 1} of ${ring.corners.length}, ${formatLength(lengthM, units)} from the last;`;
   return { text: `${which} or type:`, typedLabel: 'Length and angle' };
 }
+
+const OVAL_PROMPTS: Partial<Record<Handle['of'], Pick<Prompt, 'text' | 'typedLabel'>>> = {
+  centre: { text: 'Drag the centre, or move all by length, bearing:', typedLabel: 'Length and bearing' },
+  rim: { text: 'Drag the rim, or type the radius:', typedLabel: 'Radius' },
+  'length-end': { text: 'Drag the end, or type the whole length:', typedLabel: 'Length' },
+  'width-end': { text: 'Drag the side, or type the whole width:', typedLabel: 'Width' },
+};
 
 function asideWords(setAside: SetAside | null): string {
   if (setAside === null) return '';

@@ -17,6 +17,8 @@ export interface SnapAsk {
   readonly reachM: number;
   /** Corners placed so far, oldest first; empty when nothing is being traced. */
   readonly chain: Ring;
+  /** Whether the first corner closes; left out: from three corners on. */
+  readonly closes?: boolean;
   /** An outline that must not snap to itself. */
   readonly except: string | null;
 }
@@ -34,7 +36,7 @@ export function unsnapped(at: YardPoint): Snap {
 export function snapPoint(index: SnapIndex, ask: SnapAsk): Snap {
   const { at, reachM, chain, except } = ask;
   const first = chain[0];
-  if (first !== undefined && chain.length >= 3 && distanceM(first, at) <= reachM) {
+  if (first !== undefined && (ask.closes ?? chain.length >= 3) && distanceM(first, at) <= reachM) {
     return { at: first, to: 'first-corner', words: 'the first corner: closes' };
   }
   const point = index.nearestPoint(at, reachM, except);

@@ -1,8 +1,10 @@
 import { distanceM } from '../../core/kernel/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { DrawingContext, DrawingInput, DrawingState, SetAside, Step, Tool } from './drawing.ts';
-import { handleNear } from './pick.ts';
+import { handleNear } from './handles.ts';
+import { beginOval } from './states/beginOval.ts';
 import { beginMoveYard, stepMoveYard } from './states/moveYard.ts';
+import { stepOval } from './states/oval.ts';
 import { beginPlaceMark, stepPlaceMark } from './states/placeMark.ts';
 import { beginPlaceYard, stepPlaceYard } from './states/placeYard.ts';
 import { stepReshape } from './states/reshape.ts';
@@ -24,6 +26,8 @@ export function step(given: DrawingState, input: DrawingInput, context: DrawingC
       return stepSelect(state, input, context);
     case 'trace':
       return stepTrace(state, input, context);
+    case 'oval':
+      return stepOval(state, input, context);
     case 'place-mark':
       return stepPlaceMark(state, input, context);
     case 'reshape':
@@ -80,6 +84,8 @@ function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
       const state = goesOn ? { ...fresh, corners: setAside.corners, setAside: null } : fresh;
       return { state, edits: [], select: null };
     }
+    case 'oval':
+      return { state: beginOval(tool.outlineKind, tool.shape, setAside), edits: [], select: null };
     case 'place-mark':
       return { state: beginPlaceMark(tool.markKind, setAside), edits: [], select: null };
     case 'tape-between':

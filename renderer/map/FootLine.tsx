@@ -16,7 +16,7 @@ import { shownTreatedM2 } from '../shared/shownArea.ts';
 import { placesOf } from './placesOf.ts';
 import { endsArrows } from './readKey.ts';
 import { ScaleBar } from './ScaleBar.tsx';
-import { sketchKey } from './sketchKey.ts';
+import { isMend, sketchKey } from './sketchKey.ts';
 import { useSketchSight } from './sketchSight.ts';
 
 interface FootLineProps {
@@ -43,7 +43,10 @@ export function FootLine(props: FootLineProps) {
   const typable = prompt.typedLabel !== null;
   useTypingFindsField(field, typable);
   // A tool taken on the page: the keys it wants are the field's from now on.
-  const inHand = drawing.kind === 'trace' ? drawing.outlineKind : drawing.kind;
+  const inHand =
+    drawing.kind === 'trace' || drawing.kind === 'oval'
+      ? `${drawing.kind} ${drawing.outlineKind}`
+      : drawing.kind;
   // biome-ignore lint/correctness/useExhaustiveDependencies: taking another kind to trace takes the keys anew
   useEffect(() => {
     if (typable && TOOLS.has(drawing.kind)) field.current?.focus();
@@ -58,6 +61,9 @@ export function FootLine(props: FootLineProps) {
       event.stopPropagation();
       onInput({ kind: 'typed', text });
       setText('');
+    } else if (map !== null && isMend(event)) {
+      event.preventDefault();
+      onInput({ kind: 'mend' });
     } else if (text === '' && map !== null && !'+-=_'.includes(event.key)) {
       const places = (): readonly YardPoint[] => placesOf(yard);
       if (sketchKey(event, { map, drawing, units, onInput, places })) event.preventDefault();
@@ -77,6 +83,20 @@ export function FootLine(props: FootLineProps) {
     <footer className="foot-line">
       <div className="foot-prompt">
         <span aria-live="polite">{wrong ? <strong>{`${wrong.what} ${wrong.mend}`}</strong> : words}</span>
+        {prompt.offers.map(({ words: offered, key, input }) => (
+          <button
+            key={key}
+            type="button"
+            className="do"
+            aria-keyshortcuts={key}
+            onClick={() => {
+              onInput(input);
+              field.current?.focus();
+            }}
+          >
+            {offered} <span className="note">{key}</span>
+          </button>
+        ))}
         {typable && (
           <>
             <input
@@ -120,7 +140,7 @@ export function FootLine(props: FootLineProps) {
 /** What is being drawn, else the selected zone's treated area, else the selected section's. */
 function areaInHandM2(props: FootLineProps, shownIn: UnitSystem): number | null {
   const { preview, selection, drawing, resolved, plan } = props;
-  if (preview !== null && drawing.kind === 'trace') return preview.areaM2;
+  if (preview !== null && (drawing.kind === 'trace' || drawing.kind === 'oval')) return preview.areaM2;
   const outlineId = drawing.kind === 'reshape' ? drawing.outlineId : selection?.id;
   const section = selection?.kind === 'section' && plan?.sections.find(({ id }) => id === selection.id);
   if (section) return section.areaM2;
@@ -130,6 +150,7 @@ function areaInHandM2(props: FootLineProps, shownIn: UnitSystem): number | null 
 /** Kinds of drawing that wait for typed values. */
 const TOOLS: ReadonlySet<DrawingState['kind']> = new Set([
   'trace',
+  'oval',
   'place-mark',
   'scale-picture',
   'tape-between',
@@ -139,7 +160,7 @@ const TOOLS: ReadonlySet<DrawingState['kind']> = new Set([
 
 const SAVING_WORDS = { saved: 'all saved', saving: 'saving', failed: 'not saved' } as const;
 
-/** A digit typed while the sketch has the focus goes to the field: no reaching for the mouse to type a length. */
+/** A figure or a word typed while the sketch has the focus goes to the field: no reaching for the mouse to type a length. */
 function useTypingFindsField(field: { readonly current: HTMLInputElement | null }, typable: boolean): void {
   useEffect(() => {
     if (!typable) return;
@@ -147,7 +168,7 @@ function useTypingFindsField(field: { readonly current: HTMLInputElement | null 
       const target = event.target as HTMLElement | null;
       if (target?.closest('input, textarea, select, [contenteditable]')) return;
       if (event.ctrlKey || event.metaKey || event.altKey) return;
-      if (/^[0-9.@]$/.test(event.key)) field.current?.focus();
+      if (/^[0-9a-z.@]$/i.test(event.key)) field.current?.focus();
     }
     window.addEventListener('keydown', onKeyDown, true);
     return () => window.removeEventListener('keydown', onKeyDown, true);

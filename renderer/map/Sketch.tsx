@@ -132,6 +132,7 @@ export function Sketch(props: SketchProps) {
 
 const WITH_CROSSHAIR: ReadonlySet<DrawingState['kind']> = new Set([
   'trace',
+  'oval',
   'place-mark',
   'scale-picture',
   'tape-between',

@@ -17,6 +17,11 @@ interface KeyPress {
   readonly altKey: boolean;
 }
 
+/** Ctrl+M uncrosses what is in hand. */
+export function isMend({ key, ctrlKey, metaKey, altKey }: KeyPress): boolean {
+  return (ctrlKey || metaKey) && !altKey && key.toLowerCase() === 'm';
+}
+
 interface Sketching {
   readonly map: LeafletMap;
   readonly drawing: DrawingState | null;
@@ -27,6 +32,10 @@ interface Sketching {
 
 /** Does what a key asks of the sketch; false when it is none of its keys. */
 export function sketchKey(press: KeyPress, sketching: Sketching): boolean {
+  if (isMend(press)) {
+    sketching.onInput({ kind: 'mend' });
+    return true;
+  }
   if (press.ctrlKey || press.metaKey || press.altKey) return false;
   const { map, drawing, units, onInput, places } = sketching;
   const { metresPerPx } = map.look().lens;

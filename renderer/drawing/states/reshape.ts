@@ -1,18 +1,31 @@
+import { uncrossed } from '../../../core/curves/index.ts';
 import type { Ring, YardPoint } from '../../../core/spaces.ts';
-import type { Outline } from '../../../core/yard.ts';
-import type { Draft, DrawingContext, DrawingInput, Handle, ReshapeState, Step } from '../drawing.ts';
-import { removeOutlineEdit, reshapeEdit } from '../outlineEdits.ts';
-import { handleNear, pickAt } from '../pick.ts';
+import type { Outline, Traced } from '../../../core/yard.ts';
+import type {
+  Draft,
+  DrawingContext,
+  DrawingInput,
+  EdgeToCome,
+  Handle,
+  ReshapeState,
+  Step,
+} from '../drawing.ts';
+import { withCornerOn, withEdge, withoutCorner } from '../edges.ts';
+import { handleAfter, handleNear, handlePlace } from '../handles.ts';
+import { removeOutlineEdit, reshapeEdit, tracedProblem } from '../outlineEdits.ts';
+import { pickAt } from '../pick.ts';
 import { cornerBefore, moved } from '../plane.ts';
 import { type Snap, snapPoint, unsnapped } from '../snap.ts';
 import { snapIndexOf } from '../snapIndex.ts';
 import { readTypedCorner } from '../typedCorner.ts';
-import { addCorner, moveCorner, movedRings, removeCorner, ringsOf } from './rings.ts';
+import { readTypedEdge } from '../typedEdge.ts';
+import { readOwnPoint } from '../typedOwnPoint.ts';
+import { changeRing, movedRings, moveHandle, ringsOf } from './rings.ts';
 import { beginReshape } from './beginReshape.ts';
 import { beginSelect } from './select.ts';
 import { beginTrace } from './trace.ts';
 
-/** The selected outline: corners are dragged, added, removed, or the whole is moved. */
+/** The selected outline: its own points are dragged, added, removed, edges bent, or the whole is moved. */
 export function stepReshape(given: ReshapeState, input: DrawingInput, context: DrawingContext): Step {
   const outline = context.yard.outlines.find(({ id }) => id === given.outlineId);
   if (outline === undefined) return { state: beginSelect(given.setAside), edits: [], select: null };
@@ -21,7 +34,7 @@ export function stepReshape(given: ReshapeState, input: DrawingInput, context: D
   switch (input.kind) {
     case 'press': {
       const handle = handleNear(rings, input.at, input.reachM);
-      return handle && context.mayEdit ? grab(state, outline, rings, handle) : still(state);
+      return handle && context.mayEdit ? grab(state, outline, rings, handle, input.free) : still(state);
     }
     case 'move': {
       if (!state.held || state.chosen === null) {
@@ -36,13 +49,17 @@ export function stepReshape(given: ReshapeState, input: DrawingInput, context: D
     case 'leave':
       return still({ ...state, hover: null });
     case 'release':
-      return commit(state, outline, context);
-    case 'arrows-let-go':
+      // A bend that was not pulled anywhere would only lie along the straight edge.
+      if (state.draft?.unpulled) return still(withoutDraft(state));
+      return state.draft?.asks ? still({ ...state, held: false }) : commit(state, outline, context);
+    case 'arrows-let-go': {
       // Said also when the focus goes, as it does when a pointer takes hold: that must not end the hold.
-      return state.held || state.problem !== null ? still(state) : commit(state, outline, context);
+      const waits = state.held || state.problem !== null || state.draft?.asks === true;
+      return waits ? still(state) : commit(state, outline, context);
+    }
     case 'arrow': {
       if (!context.mayEdit) return still(state);
-      const corner = state.chosen && cornerAt(rings, state.chosen);
+      const corner = state.chosen && handlePlace(rings, state.chosen);
       const draft =
         state.chosen && corner
           ? moveChosen(state, outline, rings, state.chosen, moved(corner, input.eastM, input.northM))
@@ -52,9 +69,22 @@ export function stepReshape(given: ReshapeState, input: DrawingInput, context: D
     case 'typed':
       return typed(state, outline, rings, input.text, context);
     case 'next-corner':
-      return still({ ...state, chosen: turnedTo(rings, state.chosen, 1) });
+      return still({ ...state, chosen: handleAfter(rings, state.chosen, 1) });
     case 'previous-corner':
-      return still({ ...state, chosen: turnedTo(rings, state.chosen, -1) });
+      return still({ ...state, chosen: handleAfter(rings, state.chosen, -1) });
+    case 'run':
+      return context.mayEdit ? run(state, outline, rings, input.edge, context) : still(state);
+    case 'redraw': {
+      if (!context.mayEdit) return still(state);
+      const draft = draftOf(
+        outline,
+        changeRing(rings, input.ring, () => input.traced),
+        input.label,
+      );
+      return commit({ ...state, draft }, outline, context);
+    }
+    case 'mend':
+      return context.mayEdit && !state.held ? mend(state, outline, rings) : still(state);
     case 'back':
     case 'remove':
       return remove(state, outline, rings, input.kind, context);
@@ -82,19 +112,27 @@ function withoutDraft(state: ReshapeState): ReshapeState {
   return { ...state, draft: null, held: false, snap: null, problem: null };
 }
 
-function draftOf(of: Outline, rings: readonly Ring[], label: string): Draft {
+function draftOf(of: Outline, rings: readonly Traced[], label: string): Draft {
   return { of, rings, label };
 }
 
-function cornerAt(rings: readonly Ring[], handle: Handle): YardPoint | undefined {
-  return rings[handle.ring]?.[handle.at];
-}
-
-function grab(state: ReshapeState, outline: Outline, rings: readonly Ring[], handle: Handle): Step {
-  if (handle.of === 'corner')
-    return still({ ...state, chosen: handle, held: true, hover: handle, snap: null });
-  const chosen: Handle = { of: 'corner', ring: handle.ring, at: handle.at + 1 };
-  const draft = draftOf(outline, addCorner(rings, handle), `add a corner to ${outline.name}`);
+function grab(
+  state: ReshapeState,
+  outline: Outline,
+  rings: readonly Traced[],
+  { of, ring, at, place }: NonNullable<ReturnType<typeof handleNear>>,
+  bends: boolean,
+): Step {
+  const handle: Handle = { of, ring, at };
+  if (of !== 'edge') return still({ ...state, chosen: handle, held: true, hover: handle, snap: null });
+  const chosen: Handle = bends ? { of: 'via', ring, at } : { of: 'corner', ring, at: at + 1 };
+  const changed = changeRing(rings, ring, (traced) => {
+    if (!bends) return withCornerOn(traced, at, place);
+    const bent = withEdge(traced, at, { kind: 'arc', via: place });
+    return bent.ok ? bent.value : traced;
+  });
+  const label = bends ? `bend an edge of ${outline.name}` : `add a corner to ${outline.name}`;
+  const draft: Draft = { ...draftOf(outline, changed, label), ...(bends ? { unpulled: true } : {}) };
   return still({ ...state, chosen, held: true, hover: chosen, draft, snap: null, problem: null });
 }
 
@@ -102,16 +140,29 @@ function grab(state: ReshapeState, outline: Outline, rings: readonly Ring[], han
 function moveChosen(
   state: ReshapeState,
   outline: Outline,
-  rings: readonly Ring[],
+  rings: readonly Traced[],
   chosen: Handle,
   to: YardPoint,
 ): Draft {
-  const label = state.draft?.label ?? `move a corner of ${outline.name}`;
-  return draftOf(outline, moveCorner(rings, chosen, to), label);
+  return draftOf(outline, moveHandle(rings, chosen, to), labelOf(state, outline, chosen));
 }
 
+function labelOf(state: ReshapeState, outline: Outline, chosen: Handle): string {
+  return state.draft?.label ?? `${MOVED[chosen.of]} ${outline.name}`;
+}
+
+const MOVED: Readonly<Record<Handle['of'], string>> = {
+  corner: 'move a corner of',
+  edge: 'move a corner of',
+  via: 'bend an edge of',
+  centre: 'move',
+  rim: 'size',
+  'length-end': 'size',
+  'width-end': 'size',
+};
+
 function snapCorner(
-  rings: readonly Ring[],
+  rings: readonly Traced[],
   chosen: Handle,
   outline: Outline,
   ask: { readonly at: YardPoint; readonly reachM: number },
@@ -122,8 +173,10 @@ function snapCorner(
 }
 
 /** The two corners before the chosen one: the edge it can be square to, the corner it is measured from. */
-function chainBefore(rings: readonly Ring[], chosen: Handle): Ring {
-  const ring = rings[chosen.ring] ?? [];
+function chainBefore(rings: readonly Traced[], chosen: Handle): Ring {
+  const traced = rings[chosen.ring];
+  if (traced?.kind !== 'corners' || chosen.of !== 'corner') return [];
+  const ring = traced.corners;
   const before = cornerBefore(ring, chosen.at);
   const beforeThat = cornerBefore(ring, chosen.at + ring.length - 1);
   return before && beforeThat ? [beforeThat, before] : [];
@@ -140,7 +193,7 @@ function commit(state: ReshapeState, outline: Outline, context: DrawingContext):
 function typed(
   state: ReshapeState,
   outline: Outline,
-  rings: readonly Ring[],
+  rings: readonly Traced[],
   text: string,
   context: DrawingContext,
 ): Step {
@@ -151,39 +204,93 @@ function typed(
       : still(state);
   }
   if (!context.mayEdit) return still(state);
-  const first = rings[0]?.[0];
-  const corner = state.chosen && cornerAt(rings, state.chosen);
-  const chain = state.chosen ? chainBefore(rings, state.chosen) : first ? [first] : [];
-  const to = readTypedCorner(text, chain, corner ?? null, context.units);
-  if (!to.ok) return still({ ...state, problem: to.problems[0] });
-  if (state.chosen !== null) {
-    const draft = moveChosen(state, outline, rings, state.chosen, to.value);
+  const word = readTypedEdge(text, context.units);
+  if (word?.ok) return stepReshape(state, word.value, context);
+  if (word !== null) return still({ ...state, problem: word.problems[0] });
+  const { chosen } = state;
+  const traced = chosen === null ? undefined : rings[chosen.ring];
+  if (chosen !== null && traced !== undefined) {
+    const changed = readOwnPoint(text, traced, chosen, chainBefore(rings, chosen), context.units);
+    if (!changed.ok) return still({ ...state, problem: changed.problems[0] });
+    const draft = draftOf(
+      outline,
+      changeRing(rings, chosen.ring, () => changed.value),
+      labelOf(state, outline, chosen),
+    );
     return commit({ ...state, draft }, outline, context);
   }
+  const first = firstPlace(rings);
+  const to = readTypedCorner(text, first ? [first] : [], null, context.units);
+  if (!to.ok) return still({ ...state, problem: to.problems[0] });
   const eastM = to.value.xM - (first?.xM ?? 0);
   const northM = to.value.yM - (first?.yM ?? 0);
   const draft = draftOf(outline, movedRings(rings, eastM, northM), `move ${outline.name}`);
   return commit({ ...state, draft }, outline, context);
 }
 
-/** The next corner round the outline, through its holes and back to the start. */
-function turnedTo(rings: readonly Ring[], chosen: Handle | null, by: 1 | -1): Handle | null {
-  const all = rings.flatMap((ring, r) => ring.map((_, at): Handle => ({ of: 'corner', ring: r, at })));
-  const now = all.findIndex((handle) => handle.ring === chosen?.ring && handle.at === chosen.at);
-  const next = now < 0 ? (by > 0 ? 0 : all.length - 1) : (now + by + all.length) % all.length;
-  return all[next] ?? null;
+/** What the whole outline is moved by when its place is typed: its first corner, or its centre. */
+function firstPlace([outer]: readonly Traced[]): YardPoint | undefined {
+  return outer?.kind === 'corners' ? outer.corners[0] : outer?.centre;
+}
+
+/** The edge in hand, the one from the chosen corner or that of the chosen arc, made to run another way. */
+function run(
+  state: ReshapeState,
+  outline: Outline,
+  rings: readonly Traced[],
+  edge: EdgeToCome,
+  context: DrawingContext,
+): Step {
+  const { chosen } = state;
+  const traced = chosen === null ? undefined : rings[chosen.ring];
+  if (chosen === null || traced?.kind !== 'corners') {
+    const problem = { kind: 'value/missing', where: { field: 'edge to change' }, facts: {} } as const;
+    return still({ ...state, problem });
+  }
+  const bent = withEdge(traced, chosen.at, edge);
+  if (!bent.ok) return still({ ...state, problem: bent.problems[0] });
+  if (bent.value === traced) return still({ ...state, problem: null });
+  const label = `${edge.kind === 'straight' ? 'straighten' : 'bend'} an edge of ${outline.name}`;
+  const draft = draftOf(
+    outline,
+    changeRing(rings, chosen.ring, () => bent.value),
+    label,
+  );
+  const isArc = bent.value.kind === 'corners' && bent.value.corners[chosen.at]?.run?.kind === 'arc';
+  const now: Handle = { of: isArc ? 'via' : 'corner', ring: chosen.ring, at: chosen.at };
+  return commit({ ...state, draft, chosen: now }, outline, context);
+}
+
+/** The outline uncrossed, shown and kept only when the person says so. */
+function mend(state: ReshapeState, outline: Outline, rings: readonly Traced[]): Step {
+  const problemOf = (ring: Traced) => tracedProblem(ring, outline.id, outline.name);
+  const crossing = rings.map(problemOf).find((problem) => problem?.kind === 'shape/self-crossing');
+  if (crossing?.kind !== 'shape/self-crossing') return still(state);
+  const mended = rings.map((ring) =>
+    problemOf(ring)?.kind === 'shape/self-crossing' ? uncrossed(ring) : ring,
+  );
+  if (!mended.every((ring) => ring !== null)) {
+    const { where, facts } = crossing;
+    return still({ ...state, problem: { kind: 'shape/not-uncrossed', where, facts } });
+  }
+  const draft: Draft = { ...draftOf(outline, mended, `uncross ${outline.name}`), asks: true };
+  return still({ ...state, draft, chosen: null, problem: null });
 }
 
 function remove(
   state: ReshapeState,
   outline: Outline,
-  rings: readonly Ring[],
+  rings: readonly Traced[],
   key: 'back' | 'remove',
   context: DrawingContext,
 ): Step {
   if (!context.mayEdit || state.held) return still(state);
-  if (state.chosen !== null) {
-    const draft = draftOf(outline, removeCorner(rings, state.chosen), `remove a corner of ${outline.name}`);
+  // The point on an arc taken away leaves its edge straight.
+  if (state.chosen?.of === 'via') return run(state, outline, rings, { kind: 'straight' }, context);
+  if (state.chosen?.of === 'corner') {
+    const { ring, at } = state.chosen;
+    const left = changeRing(rings, ring, (traced) => withoutCorner(traced, at));
+    const draft = draftOf(outline, left, `remove a corner of ${outline.name}`);
     const done = commit({ ...state, draft }, outline, context);
     return {
       ...done,
