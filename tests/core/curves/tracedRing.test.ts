@@ -13,6 +13,8 @@ import {
 } from '../../../core/curves/index.ts';
 import { signedAreaM2 } from '../../../core/kernel/index.ts';
 import type { EdgeRun, Traced, TracedCorner } from '../../../core/yard.ts';
+import { resolveZones } from '../../../core/zones/index.ts';
+import { groundOf, outline, rect } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
 /** A point of the circle of 5 m about a place that is no round number. */
@@ -176,4 +178,22 @@ test('straight edges are their own corners, and what was worked out is not worke
   const outline = { outer: straight(corners), holes: [circle] };
   expect(outlineRings(outline)).toStrictEqual([corners, tracedRing(circle)]);
   expect(tracedRegion(outline)).toStrictEqual({ outer: corners, holes: [tracedRing(circle)] });
+});
+
+test('a lawn of 400 m² with a round bed of 5 m in it has 400 − 25π m² of turf, whichever way the bed was traced', () => {
+  const round: Traced = {
+    kind: 'corners',
+    corners: [
+      { xM: 5, yM: 10, run: { kind: 'arc', via: { xM: 10, yM: 5 } } },
+      { xM: 15, yM: 10, run: { kind: 'arc', via: { xM: 10, yM: 15 } } },
+    ],
+  };
+  const circle: Traced = { kind: 'circle', centre: { xM: 10, yM: 10 }, radiusM: 5 };
+  for (const outer of [round, circle]) {
+    const bed = { ...outline('bed', 'roses', []), outer };
+    const resolved = resolveZones(groundOf([outline('zone', 'lawn', rect(0, 0, 20, 20)), bed], 0.05));
+    const turfM2 = resolved.ok ? resolved.value.zones[0]?.turfAreaM2 : undefined;
+    // closed form; the kernel's grid of 1 µm moves an edge of 31 m by half of that at most
+    expectNear(turfM2 ?? Number.NaN, 400 - CIRCLE_M2, 1.6e-5, 'm²');
+  }
 });
