@@ -1,6 +1,5 @@
 import { edgePath, tracedRing } from '../../core/curves/index.ts';
 import { findCrossing, signedAreaM2 } from '../../core/kernel/index.ts';
-import type { Ring } from '../../core/spaces.ts';
 import type { Traced, TracedCorner } from '../../core/yard.ts';
 import { ovalDimensions, outsideDimensions } from './dimensions.ts';
 import type { OvalState, TraceState } from './drawing.ts';
@@ -19,8 +18,8 @@ export function tracePreview(state: TraceState): Partial<Preview> {
   const paths = Array.from({ length: Math.max(edges, 0) }, (_, i) => edgePath(shape, i));
   const ring = tracedRing(shape);
   // A crossing counts once the person tried to close; while the pointer roams it would only flicker.
-  const crosses =
-    state.problem?.kind === 'shape/self-crossing' || state.problem?.kind === 'shape/not-uncrossed';
+  const { problem } = state;
+  const crosses = problem?.kind === 'shape/self-crossing' || problem?.kind === 'shape/not-uncrossed';
   const closed = crosses ? closedTrace(state) : null;
   const closes = aim?.to === 'first-corner';
   const closing = edges >= 2 || (edges === 1 && ring.length > 2) ? edgePath(shape, edges) : [];
@@ -36,7 +35,7 @@ export function tracePreview(state: TraceState): Partial<Preview> {
     rubber: last && aim ? (closes ? closing : (paths[settled] ?? [last, aim.at])) : [],
     closing: closes && closing.length > 0 ? [] : closing,
     broken: closed?.ok ? [tracedRing(closed.value)] : [],
-    crossing: crosses ? (state.problem?.facts as { crossing: Ring[number] }).crossing : null,
+    crossing: crosses ? problem.facts.crossing : null,
     dimensions: outsideDimensions(shape, Math.max(edges, 0)),
     areaM2: ring.length >= 3 && findCrossing(ring) === undefined ? Math.abs(signedAreaM2(ring)) : null,
     aim,

@@ -1,15 +1,17 @@
 import { tracedRegion } from '../../core/curves/index.ts';
 import { regionsAreaM2 } from '../../core/kernel/index.ts';
 import { areaFigure } from '../../core/units/index.ts';
-import { MARK_KINDS, OUTLINE_KINDS } from '../../core/yard.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { MARK_WORDS, OUTLINE_WORDS } from '../drawing/index.ts';
 import { Ledger } from '../shared/Ledger.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { ProblemLines } from '../shared/ProblemLines.tsx';
+import { DrawPart } from './DrawPart.tsx';
+import { EdgePart } from './EdgePart.tsx';
 import { FieldCheckPart } from './FieldCheckPart.tsx';
 import { OutlineWorkingPart } from './OutlineWorkingPart.tsx';
+import { MendPart } from './MendPart.tsx';
 import { OverlapsPart } from './OverlapsPart.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
 import { SelectedOutline } from './SelectedOutline.tsx';
@@ -36,8 +38,10 @@ export function OutlinesPage() {
         <p className="said">No zone yet. Draw the edge of a piece of lawn to see its area.</p>
       )}
       <ProblemLines problems={problems.filter(({ kind }) => kind !== 'shape/overlaps')} units={units} />
+      <MendPart />
       <OverlapsPart />
       <DrawPart />
+      {outline && <EdgePart key={`edge ${outline.id}`} outline={outline} />}
       {outline && <SelectedOutline key={outline.id} outline={outline} />}
       {outline?.kind === 'zone' && <SlopePart key={`slope ${outline.id}`} outline={outline} />}
       {outline?.kind === 'zone' && <WorkingPart key={`working ${outline.id}`} zoneId={outline.id} />}
@@ -87,40 +91,5 @@ export function OutlinesPage() {
       <FieldCheckPart />
       <TapePart key={units} />
     </>
-  );
-}
-
-function DrawPart() {
-  const { view } = useBook();
-  const { drawing } = useViewState();
-  return (
-    <PagePart title="Draw" aside="click the corners, or type length and angle">
-      <div className="do-row">
-        {OUTLINE_KINDS.map((kind) => (
-          <button
-            key={kind}
-            type="button"
-            className="do"
-            aria-pressed={drawing.kind === 'trace' && drawing.outlineKind === kind}
-            onClick={() => view.take({ kind: 'trace', outlineKind: kind })}
-          >
-            {OUTLINE_WORDS[kind]}
-          </button>
-        ))}
-      </div>
-      <div className="do-row">
-        {MARK_KINDS.map((kind) => (
-          <button
-            key={kind}
-            type="button"
-            className="do"
-            aria-pressed={drawing.kind === 'place-mark' && drawing.markKind === kind}
-            onClick={() => view.take({ kind: 'place-mark', markKind: kind })}
-          >
-            {MARK_WORDS[kind]}
-          </button>
-        ))}
-      </div>
-    </PagePart>
   );
 }
