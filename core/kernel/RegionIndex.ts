@@ -43,6 +43,16 @@ export class RegionIndex {
     );
   }
 
+  /** Whether a ring has nothing in common with the region, not even a touched edge. Exact. */
+  isApart(ring: Ring): boolean {
+    const box = ringBounds(ring);
+    const { minXM, minYM, maxXM, maxYM } = this.bounds;
+    if (box.minXM > maxXM || box.maxXM < minXM || box.minYM > maxYM || box.maxYM < minYM) return true;
+    if (this.#meets(ring, box, 0) || this.#holds(ring[0] as YardPoint)) return false;
+    // Neither crosses the other, and the ring is not in the region: the region may still be in the ring.
+    return !regionContains({ outer: ring, holes: [] }, this.region.outer[0] as YardPoint);
+  }
+
   #meets(ring: Ring, box: RingBounds, clearanceM: number): boolean {
     // Most beds lie in the open, with no edge near their box.
     if (!this.#edges.someIn(grown(box, clearanceM), () => true)) return false;

@@ -65,6 +65,11 @@ export function withClearHoles(
   return regions.map(({ outer }, i) => ({ outer, holes: holes[i] ?? [] }));
 }
 
+/** Whether a ring has nothing in common with any of the regions, not even a touched edge. */
+export function isApart(regions: readonly Region[], ring: Ring): boolean {
+  return regions.every((region) => indexOf(region).isApart(ring));
+}
+
 function indexOf(region: Region): RegionIndex {
   const known = indexes.get(region);
   if (known !== undefined) return known;

@@ -6,7 +6,7 @@
  */
 export { BoxIndex } from './BoxIndex.ts';
 export { checkRing, MOST_REACH_M } from './checkRing.ts';
-export { type HoleCandidate, placeClear, withClearHoles } from './clearHoles.ts';
+export { type HoleCandidate, isApart, placeClear, withClearHoles } from './clearHoles.ts';
 export { GRID_M, snapRing } from './clipper.ts';
 export { coveredTwice } from './coveredTwice.ts';
 export { findCrossing, someCrossing } from './crossing.ts';

@@ -29,7 +29,7 @@ export function printedOverlaps(
       missing >= 0 && missing <= values.length
         ? apportionForDisplay(values, step, ownedByOtherM2)
         : values.map((areaM2) => Math.round(areaM2 / step) * step);
-    own.forEach((overlap, i) => shown.set(overlap, figures[i] as number));
+    for (const [i, overlap] of own.entries()) shown.set(overlap, figures[i] as number);
   }
   return overlaps.map((overlap) => ({ ...overlap, shownM2: shown.get(overlap) ?? overlap.areaM2 }));
 }

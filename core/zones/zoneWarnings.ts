@@ -1,5 +1,5 @@
 import { tracedRing } from '../curves/index.ts';
-import { BoxIndex, intersectRegions, regionContains, regionsAreaM2 } from '../kernel/index.ts';
+import { BoxIndex, intersectRegions, isApart, regionContains, regionsAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, OutlineKind } from '../yard.ts';
@@ -62,6 +62,8 @@ export function overlapWarnings(overlaps: readonly ZoneOverlap[], outlines: read
 }
 
 function shareGround(zone: Shape, shape: Shape): boolean {
+  // Most of what a zone's box meets and the zone does not hold is simply beside it.
+  if (shape.regions.every(({ outer }) => isApart(zone.regions, outer))) return false;
   const holds = ({ regions }: Shape, point: YardPoint) => regions.some((one) => regionContains(one, point));
   // A bed with a spot well inside it that is in the lawn needs no overlay to tell; one that only touches does.
   if (spotsOf(shape).some((spot) => holds(zone, spot) && holds(shape, spot))) return true;

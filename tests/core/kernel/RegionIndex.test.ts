@@ -48,3 +48,16 @@ describe('a bed lies clear inside a lawn', () => {
     expect(clear).toBeGreaterThan(50); // enough beds were clear for this to mean something
   });
 });
+
+test.each([
+  ['beside it', rect(30, 0, 2, 2), true],
+  ['in the notch', rect(12, 12, 2, 2), true],
+  ['in its hole', rect(2.5, 2.5, 1, 1), true],
+  ['touching from outside', rect(20, 2, 2, 2), false],
+  ['across the edge', rect(19, 2, 2, 2), false],
+  ['whole inside', rect(6, 6, 1, 1), false],
+  ['all round it', rect(-1, -1, 40, 40), false],
+] as const)('a ring is apart from a lawn: %s', (_name, ring, apart) => {
+  const lawn = new RegionIndex(region(lShape(20, 20, 10, 10), rect(2, 2, 2, 2)));
+  expect(lawn.isApart(ring)).toBe(apart);
+});

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { placeClear, regionsAreaM2, ringBounds, withClearHoles } from '../../../core/kernel/index.ts';
+import {
+  isApart,
+  placeClear,
+  regionsAreaM2,
+  ringBounds,
+  withClearHoles,
+} from '../../../core/kernel/index.ts';
 import { Defect } from '../../../core/result.ts';
 import type { Ring } from '../../../core/spaces.ts';
 import { rect, region } from '../../support/builders.ts';
@@ -32,4 +38,9 @@ describe('holes that need no overlay', () => {
     expect(regionsAreaM2(withClearHoles([west, east], [[rect(22, 2, 2, 2), 1]], true))).toBe(196); // 200 - 4
     expect(() => withClearHoles(pieces, [[rect(0, 40, 1, 1), 0]], false)).toThrow(Defect);
   });
+});
+
+test('a ring is apart from regions when it is from each of them', () => {
+  expect(isApart([west, east], rect(12, 0, 5, 5))).toBe(true); // between the two
+  expect(isApart([west, east], rect(12, 0, 8, 5))).toBe(false); // touches the eastern one
 });
