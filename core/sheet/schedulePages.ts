@@ -11,6 +11,7 @@ import {
   otherUnits,
 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
+import { unstatedWords } from '../zones/index.ts';
 import { checkTables } from './checkTable.ts';
 import { type CoveredGround, coverageFigures } from './coverageFigures.ts';
 import type { LedgerCell, LedgerRow } from './ledger.ts';
@@ -38,6 +39,7 @@ export function schedulePages(context: SheetContext): DraftPage[] {
 function zoneSchedule({ units, figures, plan, yard }: SheetContext): FlowItem {
   const other = otherUnits(units);
   const { zones, zoneSum } = figures;
+  const unstated = unstatedWords(zones);
   const shared = zoneSum.ownedByOtherM2 > 0;
   const slopes = plan.ground.resolved.zones.some((zone) => zone.slope !== null);
   const rowOf = (name: string, zone: Omit<typeof zoneSum, 'groundM2'>): LedgerRow => [
@@ -56,6 +58,7 @@ function zoneSchedule({ units, figures, plan, yard }: SheetContext): FlowItem {
     title: 'Zones',
     note: [
       'gross = turf + cut-outs; turf = treated + left out; ± is one standard deviation',
+      ...(unstated === undefined ? [] : [unstated]),
       ...(slopes ? [`amounts by ${AMOUNTS_BY_WORDS[yard.details.amountsBy]}`] : []),
     ].join('; '),
     ledger: {

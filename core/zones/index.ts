@@ -54,3 +54,4 @@ export { type SlopeWorking, slopeWords } from './slopeWorking.ts';
 export { textTable } from './textTable.ts';
 export { edgeName, type TracedWorking } from './tracedWorking.ts';
 export { yardWorkingText } from './yardWorkingText.ts';
+export { unstatedWords } from './unstatedWords.ts';

@@ -6,6 +6,7 @@ import {
   type PrintedAreas,
   printedSum,
   printedZones,
+  unstatedWords,
   type ResolvedYard,
   resolveZones,
   yardWorkingText,
@@ -57,6 +58,7 @@ function areaTable(resolved: ResolvedYard, { unitSystem: units, amountsBy }: Yar
   const other = otherUnits(units);
   const zones = printedZones(resolved, units);
   const others = printedZones(resolved, other);
+  const unstated = unstatedWords(zones);
   const anySlopes = resolved.zones.some((zone) => zone.slope !== null);
   const anyOwned = zones.some((zone) => zone.ownedByOtherM2 > 0);
   const rowOf = (name: string, zone: PrintedAreas, same: PrintedAreas): string[] => {
@@ -91,6 +93,7 @@ function areaTable(resolved: ResolvedYard, { unitSystem: units, amountsBy }: Yar
   return [
     table,
     ...(anyOwned ? [`${balanceWords(printedSum(zones), units)}\n`] : []),
+    ...(unstated === undefined ? [] : [`${unstated}: no area is exact\n`]),
     ...(anySlopes ? [`amounts are worked out from ${AMOUNTS_BY_WORDS[amountsBy]}\n`] : []),
   ].join('');
 }

@@ -2,6 +2,7 @@ import { AMOUNTS_BY_WORDS } from '../../core/slope/index.ts';
 import type { SheetFigures } from '../../core/sheet/index.ts';
 import { areaFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
+import { unstatedWords } from '../../core/zones/index.ts';
 import { useBook, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
@@ -19,6 +20,7 @@ export function ZoneAmounts({
 }) {
   const { view } = useBook();
   const { selection } = useViewState();
+  const unstated = unstatedWords(figures.zones);
   return (
     <PagePart title="Zones" aside={figures.isMixedBySurface && `amounts from ${AMOUNTS_BY_WORDS.surface}`}>
       <Ledger
@@ -67,6 +69,7 @@ export function ZoneAmounts({
           />,
         ]}
       />
+      {unstated !== undefined && <p className="said">{unstated}: no area is exact.</p>}
     </PagePart>
   );
 }

@@ -1,5 +1,11 @@
 import { areaFigure } from '../../core/units/index.ts';
-import { balanceWords, type PrintedAreas, printedSum, printedZones } from '../../core/zones/index.ts';
+import {
+  balanceWords,
+  type PrintedAreas,
+  printedSum,
+  printedZones,
+  unstatedWords,
+} from '../../core/zones/index.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
 import { Ledger } from '../shared/Ledger.tsx';
@@ -13,6 +19,7 @@ export function ZoneLedger() {
   const unit = areaFigure(0, units).unit;
   const zones = resolved ? printedZones(resolved, units) : [];
   const all = zones.length > 0 ? printedSum(zones) : null;
+  const unstated = unstatedWords(zones);
   const isShared = all !== null && all.ownedByOtherM2 > 0;
   const figures = (area: PrintedAreas) => [
     areaFigure(area.grossM2, units).text,
@@ -42,6 +49,7 @@ export function ZoneLedger() {
         sum={all ? ['all', ...figures(all)] : undefined}
       />
       {all && <p className="said">{balanceWords(all, units)}</p>}
+      {unstated !== undefined && <p className="said">{unstated}: no area is exact.</p>}
     </>
   );
 }
