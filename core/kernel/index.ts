@@ -14,6 +14,7 @@ export { distanceM, distanceToEdgeM, lineLengthM, nearestOnEdge } from './distan
 export { clipHalfPlane } from './halfPlane.ts';
 export { interiorPoint, regionContains } from './inside.ts';
 export { isReflex } from './reflex.ts';
+export { nearBox } from './nearBox.ts';
 export { RegionIndex } from './RegionIndex.ts';
 export { reversedRing } from './reversedRing.ts';
 export {

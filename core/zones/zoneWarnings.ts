@@ -1,5 +1,12 @@
 import { tracedRing } from '../curves/index.ts';
-import { BoxIndex, intersectRegions, isApart, regionContains, regionsAreaM2 } from '../kernel/index.ts';
+import {
+  BoxIndex,
+  intersectRegions,
+  isApart,
+  nearBox,
+  regionContains,
+  regionsAreaM2,
+} from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, OutlineKind } from '../yard.ts';
@@ -67,7 +74,7 @@ function shareGround(zone: Shape, shape: Shape): boolean {
   const holds = ({ regions }: Shape, point: YardPoint) => regions.some((one) => regionContains(one, point));
   // A bed with a spot well inside it that is in the lawn needs no overlay to tell; one that only touches does.
   if (spotsOf(shape).some((spot) => holds(zone, spot) && holds(shape, spot))) return true;
-  return regionsAreaM2(intersectRegions(zone.regions, shape.regions)) >= TOLD_AREA_M2;
+  return regionsAreaM2(intersectRegions(nearBox(zone.regions, shape.bounds), shape.regions)) >= TOLD_AREA_M2;
 }
 
 /** The middle of its box, and half-way there from each corner; no more than a handful, for most beds are small. */
