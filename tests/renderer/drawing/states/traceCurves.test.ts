@@ -137,7 +137,7 @@ describe('mending a trace that crosses', () => {
       .do(trace())
       .click([0, 0])
       .do(arc)
-      .click([5, 9], [10, 0])
+      .click([5, 8], [10, 0])
       .do(run('straight'));
     hand.click([10, 6], [0, 6]).type('').do({ kind: 'mend' });
     expect(hand.state.problem?.kind).toBe('shape/not-uncrossed');
