@@ -70,7 +70,9 @@ export function tightenWords(tightener: Tightener, units: UnitSystem): string {
     case 'outline':
       return `No corner stands out. The ${tightener.points} of ${tightener.name} together make ${makes}: measured exactly ${would}.`;
     case 'scale':
-      return `The scale of ${tightener.pictureName} makes ${makes}: a longer known length would help. Known exactly ${would}.`;
+      return tightener.isByLengths
+        ? `The scale of ${tightener.pictureName} makes ${makes}: a longer known length would help. Known exactly ${would}.`
+        : `The scale of ${tightener.pictureName} makes ${makes}: known exactly ${would}.`;
   }
 }
 

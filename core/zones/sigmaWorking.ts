@@ -62,7 +62,12 @@ export type Tightener = {
       readonly point: OwnPoint;
     }
   | { readonly kind: 'outline'; readonly outlineId: string; readonly name: string; readonly points: number }
-  | { readonly kind: 'scale'; readonly pictureName: string }
+  | {
+      readonly kind: 'scale';
+      readonly pictureName: string;
+      /** Whether it comes from known lengths, so that a longer one would help. */
+      readonly isByLengths: boolean;
+    }
 );
 
 /**
@@ -104,7 +109,10 @@ function partOf({ of, share }: Contribution, sigmaM2: number, yard: Yard): reado
 function tightenerOf({ of, share, sigmaWithoutM2 }: Contribution, yard: Yard): Tightener | null {
   const rest = { share, sigmaWithoutM2 };
   if (of.kind === 'scale') {
-    return { kind: 'scale', pictureName: nameIn(yard.pictures)(of.pictureId), ...rest };
+    const picture = yard.pictures.find(({ id }) => id === of.pictureId);
+    if (picture === undefined) return null;
+    const isByLengths = picture.placement.kind === 'scaled' && !((picture.scaleSigma ?? 0) > 0);
+    return { kind: 'scale', pictureName: picture.name, isByLengths, ...rest };
   }
   const outlineId = of.kind === 'point' ? of.point.outlineId : of.outlineId;
   const outline = yard.outlines.find(({ id }) => id === outlineId);

@@ -21,7 +21,13 @@ const SIGMA: SigmaWorking = {
   sigmaM2: 22.4 * M2,
   unstated: [],
   unstatedScales: ['aerial.tif'],
-  tightener: { kind: 'scale', pictureName: 'plan.png', share: 0.8, sigmaWithoutM2: 10 * M2 },
+  tightener: {
+    kind: 'scale',
+    pictureName: 'plan.png',
+    isByLengths: true,
+    share: 0.8,
+    sigmaWithoutM2: 10 * M2,
+  },
 };
 
 test('the table is in the person’s units', () => {
@@ -60,5 +66,9 @@ test('every point of a curve has its words', () => {
   expect(lineOf({ kind: 'width-end', place })).toContain('The width of Lawn');
   expect(tightenWords(SIGMA.tightener as NonNullable<SigmaWorking['tightener']>, 'us')).toBe(
     'The scale of plan.png makes 80% of this ±: a longer known length would help. Known exactly it would be ± 10 ft².',
+  );
+  const stated = { ...(SIGMA.tightener as NonNullable<SigmaWorking['tightener']>), isByLengths: false };
+  expect(tightenWords(stated, 'us')).toBe(
+    'The scale of plan.png makes 80% of this ±: known exactly it would be ± 10 ft².',
   );
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Outline, Yard } from '../../../core/yard.ts';
+import type { Outline, Picture, PictureCorners, Yard } from '../../../core/yard.ts';
 import {
   resolveZones,
   sigmaTable,
@@ -11,8 +11,8 @@ import { outline, points, rect } from '../../support/builders.ts';
 import { yardOf } from '../../support/drawing.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
-function work(outlines: readonly Outline[], cornerSigmaM: number | null) {
-  const drawn = yardOf({ outlines });
+function work(outlines: readonly Outline[], cornerSigmaM: number | null, pictures: readonly Picture[] = []) {
+  const drawn = yardOf({ outlines, pictures });
   const yard: Yard = { ...drawn, details: { ...drawn.details, unitSystem: 'metric', cornerSigmaM } };
   const resolved = resolveZones(yard);
   const [zone] = resolved.ok ? resolved.value.zones : [];
@@ -74,5 +74,35 @@ describe('what would tighten it is said in one line', () => {
       { ...bed, outer: { kind: 'corners', corners: rect(-1, -1, 6, 4) } },
     ]);
     expect(words).toMatch(/^No corner stands out\. The 24 of round together make \d+% of this ±/); // 24 equal corners
+  });
+
+  test('with the scale of the picture where that is the most, and whether a longer length would help', () => {
+    const corners = points([-30, 20], [30, 20], [30, -20], [-30, -20]) as unknown as PictureCorners;
+    const length = { fromPx: { xPx: 0, yPx: 0 }, toPx: { xPx: 100, yPx: 0 }, lengthM: 10 };
+    const picture: Picture = {
+      id: 'p',
+      name: 'plan.png',
+      imageHash: '',
+      mediaType: 'image/png',
+      widthPx: 600,
+      heightPx: 400,
+      placement: { kind: 'scaled', lengths: [length], corners },
+      attribution: '',
+      cornerSigmaM: null,
+      scaleSigma: null,
+    };
+    const over = { ...lawn, placing: { by: 'picture', pictureId: 'p', sigmaM: null } } as const;
+    const lineOf = (part: Partial<Picture>) => {
+      const { tightener } = work([over], null, [{ ...picture, ...part }]);
+      return tightener === null ? '' : tightenWords(tightener, 'metric');
+    };
+    // A length of 10 m pointed at to 0.1 m at both ends and taped to 0.01 m: 1.418 %, twice that of 1,200 m² is 34 m²;
+    // corners of one pixel make 0.1 × 50 m = 5 m², 2 % of the square.
+    expect(lineOf({})).toBe(
+      'The scale of plan.png makes 98% of this ±: a longer known length would help. Known exactly it would be ± 5.0 m².',
+    );
+    expect(lineOf({ scaleSigma: 0.01 })).toContain(
+      'The scale of plan.png makes 96% of this ±: known exactly',
+    ); // 24² of 24² + 5²
   });
 });
