@@ -119,6 +119,7 @@ describe('areas', () => {
     expect(areasIn('live')).toStrictEqual([
       { id: 'z1', gross_area_m2: null, turf_area_m2: null, treated_area_m2: null },
       { id: 'z2', gross_area_m2: null, turf_area_m2: null, treated_area_m2: null },
+      { id: 'z3', gross_area_m2: null, turf_area_m2: null, treated_area_m2: null },
     ]);
     store.undo();
     expectAreasOf(store, 'live');
@@ -150,7 +151,7 @@ describe('place', () => {
     const far = rectOutline('far', 'zone', 900, -1200, 50, 40);
     valueIn(place.create(name, { ...yard, outlines: [...yard.outlines, far] }, [])).close();
     const found = lonLatsOf(place.path(name), 'zones');
-    expect(found.map((row) => row.id)).toStrictEqual(['z1', 'z2', 'far']);
+    expect(found.map((row) => row.id)).toStrictEqual(['z1', 'z2', 'z3', 'far']);
     for (const { id, rings } of found) {
       const outline = id === 'far' ? far : yard.outlines.find((row) => row.id === id);
       (outline ? tracedRing(outline.outer) : []).forEach((corner, i) => {
@@ -188,6 +189,25 @@ describe('an owner who works on the file in a GIS', () => {
     valueIn(store.applyEdit(moveCorner(yard, 'gis1', point(-39.5, 1)), []));
     store.close();
     expect(validateGeoPackage(path).out).not.toMatch(/error|warning|failed/i);
+  });
+
+  test('finds a curved edge curved after a new name, and as it was put there after a new geometry', () => {
+    valueIn(place.create('curved', fullYard(), [SKETCH])).close();
+    const change = (sql: string) => gdal('ogrinfo', '-update', place.path('curved'), '-sql', sql).err;
+    expect(change("UPDATE zones SET name = 'Oak' WHERE id = 'z3'")).toBe('');
+    expect(change("UPDATE cut_outs SET geom = (SELECT geom FROM check_plots) WHERE id = 't1'")).toBe('');
+
+    const store = valueIn(place.open('curved'));
+    const { outlines } = valueIn(store.readYard());
+    store.close();
+    const before = fullYard().outlines;
+    const plot = before.find(({ id }) => id === 'c1');
+    expect(outlines).toStrictEqual(
+      before.map((row) => {
+        if (row.id === 'z3') return { ...row, name: 'Oak' };
+        return row.id === 't1' ? { ...row, outer: plot?.outer } : row;
+      }),
+    );
   });
 });
 

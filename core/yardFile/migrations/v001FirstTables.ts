@@ -120,15 +120,18 @@ function listTable(table: string, columns: readonly string[], about: string): st
 
 const AREAS = ['gross_area_m2 DOUBLE', 'turf_area_m2 DOUBLE', 'treated_area_m2 DOUBLE'];
 const KIND = ['kind TEXT NOT NULL'];
-/** How an outline was traced and placed; `traced` is JSON, and NULL where the geometry says it all. */
+/**
+ * How an outline was traced and placed; `traced` is JSON, and NULL where the geometry says it all. The defaults are for
+ * outlines that are drawn in another program.
+ */
 const OUTLINE = [
   'traced TEXT',
-  'placed_by TEXT NOT NULL',
+  "placed_by TEXT NOT NULL DEFAULT 'hand'",
   'picture_id TEXT',
   'corner_sigma_m DOUBLE',
   'keep_off_m DOUBLE',
   'slope TEXT',
-  'claims_overlaps BOOLEAN NOT NULL',
+  'claims_overlaps BOOLEAN NOT NULL DEFAULT 0',
 ];
 
 export const V001_FIRST_TABLES: Migration = {
