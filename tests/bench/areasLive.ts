@@ -43,7 +43,7 @@ function drag(name: string, { zone, beds }: RandomYard, strip: number | null): v
   const lawn = { ...outline('zone', 'z', zone), keepOffM: strip };
   report(
     name,
-    timed(20 * ROUNDS, (step) => {
+    timed((strip === null ? 20 : 2) * ROUNDS, (step) => {
       const corners = zone.map((corner, i) =>
         i === 5 ? { ...corner, xM: corner.xM + step * 1e-3 } : corner,
       );
@@ -54,7 +54,7 @@ function drag(name: string, { zone, beds }: RandomYard, strip: number | null): v
   if (moved === undefined) return;
   report(
     `${name}, a bed's corner`,
-    timed(20 * ROUNDS, (step) => {
+    timed((strip === null ? 20 : 2) * ROUNDS, (step) => {
       const ring = (beds[7] ?? []).map((corner, i) =>
         i === 1 ? { ...corner, xM: corner.xM + step * 1e-4 } : corner,
       );
