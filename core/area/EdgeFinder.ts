@@ -47,7 +47,7 @@ export class EdgeFinder {
     const box = boxRound(middle, UNDER_M);
     let best: Foot | undefined;
     for (const source of this.#rings.meeting(box)) {
-      for (const edge of edgesOf(source).meeting(box)) {
+      for (const edge of edgesNear(source, box)) {
         const foot = footOn(source, edge, middle);
         // A micrometre nearer is no reason to prefer a later one.
         if (foot.awayM <= UNDER_M && (best === undefined || foot.awayM < best.awayM - UNDER_M / 2))
@@ -64,7 +64,7 @@ export class EdgeFinder {
     let best: OnEdge | undefined;
     let bestM = STRIP_M;
     for (const source of this.#strips.meeting(box)) {
-      for (const edge of edgesOf(source).meeting(box)) {
+      for (const edge of edgesNear(source, box)) {
         const foot = footOn(source, edge, middle);
         const missM = Math.min(...source.stripWidthsM.map((widthM) => Math.abs(foot.awayM - widthM)));
         const along = (foot.byXM * (to.xM - from.xM) + foot.byYM * (to.yM - from.yM)) / lengthM;
@@ -95,15 +95,36 @@ interface Foot extends OnEdge {
   readonly byYM: number;
 }
 
+/** Up to so many edges are looked through sooner than an index of them is built. */
+const FEW = 32;
+
+/** The edges whose boxes meet a box, in order. */
+function edgesNear(source: SourceRing, box: RingBounds): readonly number[] {
+  if (edgeCount(source) > FEW) return indexOf(source).meeting(box);
+  const found: number[] = [];
+  for (let edge = 0; edge < edgeCount(source); edge++) {
+    const a = source.ring[edge] as YardPoint;
+    const b = source.ring[(edge + 1) % source.ring.length] as YardPoint;
+    const isApart =
+      (a.xM < box.minXM && b.xM < box.minXM) ||
+      (a.xM > box.maxXM && b.xM > box.maxXM) ||
+      (a.yM < box.minYM && b.yM < box.minYM) ||
+      (a.yM > box.maxYM && b.yM > box.maxYM);
+    if (!isApart) found.push(edge);
+  }
+  return found;
+}
+
 /** Sources do not change; those of outlines that stay are asked again and again. */
 const indexes = new WeakMap<SourceRing, BoxIndex<number>>();
 
-function edgesOf(source: SourceRing): BoxIndex<number> {
+function indexOf(source: SourceRing): BoxIndex<number> {
   const known = indexes.get(source);
   if (known !== undefined) return known;
   const places = Array.from({ length: edgeCount(source) }, (_, i) => i);
   const index = new BoxIndex(places, (edge) => {
-    const [a, b] = endsOf(source, edge);
+    const a = source.ring[edge] as YardPoint;
+    const b = source.ring[(edge + 1) % source.ring.length] as YardPoint;
     return {
       minXM: Math.min(a.xM, b.xM),
       minYM: Math.min(a.yM, b.yM),
@@ -117,10 +138,6 @@ function edgesOf(source: SourceRing): BoxIndex<number> {
 
 function edgeCount({ ring, isOpen }: SourceRing): number {
   return isOpen ? ring.length - 1 : ring.length;
-}
-
-function endsOf({ ring }: SourceRing, edge: number): readonly [YardPoint, YardPoint] {
-  return [ring[edge] as YardPoint, ring[(edge + 1) % ring.length] as YardPoint];
 }
 
 function footOn(source: SourceRing, edge: number, { xM, yM }: YardPoint): Foot {
