@@ -42,7 +42,8 @@ export function ovalDimensions(traced: Traced): readonly Dimension[] {
 export function outsideDimensions(traced: Traced, edges: number): readonly Dimension[] {
   if (traced.kind !== 'corners') return [];
   // Lengths are written on the right of their edge: outside a shape that runs counter-clockwise, so others are turned.
-  const clockwise = traced.corners.length >= 3 && signedAreaM2(tracedRing(traced)) < 0;
+  const ring = tracedRing(traced);
+  const clockwise = ring.length >= 3 && signedAreaM2(ring) < 0;
   return Array.from({ length: edges }, (_, edge) => {
     const found = edgeDimension(traced, edge);
     return clockwise ? { ...found, from: found.to, to: found.from } : found;

@@ -99,7 +99,7 @@ function tracePrompt(state: TraceState): Pick<Prompt, 'text' | 'typedLabel'> {
   const word = OUTLINE_WORDS[state.outlineKind];
   if (state.corners.length === 0) {
     if (state.setAside !== null)
-      return { text: `Click a corner, or${asideWords(state.setAside)}`, typedLabel: null };
+      return { text: `Click a corner, or${asideWords(state.setAside)}`, typedLabel: 'East, north' };
     return { text: `Click a corner of the ${word}, or type east, north:`, typedLabel: 'East, north' };
   }
   const { edge } = state;

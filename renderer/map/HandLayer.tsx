@@ -83,7 +83,7 @@ export function DimensionLine({ dimension, lens, units }: DimensionLineProps) {
         className="dimension"
         transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${readDeg.toFixed(2)})`}
       >
-        <text y={upsideDown ? -18 : 18} textAnchor="middle" dominantBaseline="central">
+        <text y={upsideDown ? -22 : 22} textAnchor="middle" dominantBaseline="central">
           {`${formatLength(dimension.lengthM, units)}${radius}`}
         </text>
       </g>

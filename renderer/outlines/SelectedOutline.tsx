@@ -22,7 +22,12 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
     session.edit(makeEdit(label, putRow(yard, 'outlines', { ...outline, ...part })));
 
   return (
-    <PagePart title="In hand" aside={`${tracedRing(outline.outer).length} corners`}>
+    <PagePart
+      title="In hand"
+      aside={
+        outline.outer.kind === 'corners' ? `${outline.outer.corners.length} corners` : outline.outer.kind
+      }
+    >
       <FigureField
         label="name"
         size="wide"
