@@ -114,7 +114,8 @@ for (const [name, outlines] of [
 console.log('\ngrowth with the corners, one lawn with a tenth of its corners in beds of 12');
 const points = [100, 300, 1000, 3000, 10_000, 30_000, 100_000].map((corners) => {
   const beds = Math.max(1, Math.round(corners / 120));
-  const { zone, beds: rings } = tidyYard(corners - 12 * beds, beds);
+  // As jagged beside its edges however many they are; else the lawn turns into needles and boxes of edges all meet.
+  const { zone, beds: rings } = tidyYard(corners - 12 * beds, beds, 5 / corners);
   const times = timed(corners > 20_000 ? 3 : ROUNDS, () => {
     measure([outline('zone', 'z', [...zone]), ...rings.map((ring, i) => outline('bed', `${i}`, [...ring]))]);
   });
