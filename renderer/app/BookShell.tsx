@@ -100,9 +100,9 @@ function YardPages() {
   const yard = preview?.yard ?? onDisk;
   const { outlines, pictures, elevations } = yard ?? {};
   const { cornerSigmaM, overlapRule, amountsBy } = yard?.details ?? {};
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new name or a new job changes no area
   const answer = useMemo(
     () => (yard === null ? null : resolveZones(yard)),
-    // A new name or a new job changes no area.
     [outlines, pictures, elevations, cornerSigmaM, overlapRule, amountsBy],
   );
   const resolved = answer?.ok ? answer.value : null;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { regionsAreaM2, ringPerimeterM, unionRegions } from '../../../core/kernel/index.ts';
-import { type Outline, type OverlapRule, type TracedCorner } from '../../../core/yard.ts';
+import type { Outline, OverlapRule, TracedCorner } from '../../../core/yard.ts';
 import {
   areaStepM2,
   type ResolvedYard,

@@ -6,12 +6,6 @@ import { giveOverlap } from '../../../renderer/outlines/giveOverlap.ts';
 import { outline, rect } from '../../support/builders.ts';
 
 test('shared ground goes to the zone it is given to, there and back, each in one edit', () => {
-  const details = {
-    name: 'Yard',
-    groundDate: '2026-05-01',
-    unitSystem: 'us',
-    frame: { kind: 'loose' },
-  } as const;
   const zones = [outline('zone', 'front', rect(0, 0, 20, 10)), outline('zone', 'back', rect(15, 0, 20, 10))];
   let yard: Yard = { ...emptyYard('Yard', { kind: 'loose' }, 'us', '2026-05-01'), outlines: zones };
   const owner = () => {
