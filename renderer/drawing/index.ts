@@ -91,7 +91,7 @@ export type {
   Tool,
 } from './drawing.ts';
 export { MARK_WORDS, nextName, OUTLINE_WORDS } from './names.ts';
-export { arcFigures, edgeLengthM, withEdge, withRun } from './edges.ts';
+export { arcFigures, edgeLengthM, withEdge } from './edges.ts';
 export { handlePlace, handlesOf } from './handles.ts';
 export { pickAt } from './pick.ts';
 export { pictureCorners, yardToPicture } from './pictureCorners.ts';
