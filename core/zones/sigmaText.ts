@@ -10,6 +10,7 @@ import {
   type UnitSystem,
 } from '../units/index.ts';
 import type { SigmaPart, SigmaWorking, Tightener } from './sigmaWorking.ts';
+import { someNames } from './someNames.ts';
 
 /** The ± as a table: what it comes from, how sure that is, what it makes. The first row is the heads. */
 export function sigmaTable(
@@ -37,7 +38,7 @@ export function sigmaWords(sigma: SigmaWorking, units: UnitSystem): readonly str
   const missing =
     unstated.length === 0
       ? []
-      : [`± not stated: nothing says how well the corners of ${unstated.join(', ')} were placed`];
+      : [`± not stated: nothing says how well the corners of ${someNames(unstated)} were placed`];
   const method =
     sigmaM2 === null
       ? []
@@ -108,7 +109,7 @@ function partWords(part: SigmaPart): string {
 }
 
 /** How sure a point is, in the person's length unit: "0.16 ft". */
-export function pointText(sigmaM: number, units: UnitSystem): string {
+function pointText(sigmaM: number, units: UnitSystem): string {
   return `${formatSignificant(units === 'us' ? sigmaM / FOOT_M : sigmaM, 2)} ${lengthFigure(0, units).unit}`;
 }
 

@@ -1,4 +1,5 @@
 import type { PrintedZone } from './printedZones.ts';
+import { someNames } from './someNames.ts';
 
 /**
  * What is said under areas that have no ± because nothing says how sure their corners are: without it they would read
@@ -11,6 +12,6 @@ export function unstatedWords(
   const names = zones.filter(({ treatedM2, sigmaM2 }) => sigmaM2 === null && treatedM2 > 0);
   if (names.length === 0) return undefined;
   const whose =
-    names.length === zones.length ? 'for any zone' : `for ${names.map(({ name }) => name).join(', ')}`;
+    names.length === zones.length ? 'for any zone' : `for ${someNames(names.map(({ name }) => name))}`;
   return `± not stated ${whose}`;
 }
