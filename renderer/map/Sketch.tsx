@@ -94,6 +94,12 @@ export function Sketch(props: SketchProps) {
     if (map !== null && aim !== undefined && pointer.isAway()) map.bringInSight(aim);
   }, [map, aim, pointer]);
 
+  // A corner typed a hundred feet on may well be off the page.
+  const tracedSoFar = drawing.kind === 'trace' ? drawing.corners : null;
+  useEffect(() => {
+    if (map !== null && tracedSoFar !== null) map.keepInSight(tracedSoFar);
+  }, [map, tracedSoFar]);
+
   const attributions = [...new Set(yard.pictures.map(({ attribution }) => attribution))].filter(Boolean);
   return (
     <div className="sketch">

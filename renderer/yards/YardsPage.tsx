@@ -107,7 +107,7 @@ export function YardsPage() {
         </div>
         <p className="said">
           A file can be an aerial image that knows where it is (GeoTIFF), a picture of a sketch or plan (PNG,
-          JPEG, WebP) that you scale by one known length, or outlines (GeoJSON). On a bare grid you type the
+          JPEG, WebP) that you scale by a known length, or outlines (GeoJSON). On a bare grid you type the
           lengths.
         </p>
       </PagePart>
