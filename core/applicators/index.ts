@@ -1,11 +1,10 @@
 /**
  * Applicators: what one fill covers and what goes into it. In: a product, an applicator and the areas of the
- * sections; out: the area of a load, a mix for each section, and the pace, flow and carrier volume of a
- * calibration. Method: plain proportion, under two conventions: a hose-end bottle holds undiluted product and
- * the hose brings the carrier; a tank holds the whole mix, and its carrier volume over ground is the whole mix
- * too. Out of scope: which ground makes a section (`core/sections`), label limits (`core/products`).
+ * sections; out: the area of a load and a mix for each section. Method: plain proportion, under two conventions: a
+ * hose-end bottle holds undiluted product and the hose brings the carrier; a tank holds the whole mix, and its carrier
+ * volume over ground is the whole mix too. Out of scope: which ground makes a section (`core/sections`), label limits
+ * (`core/products`), calibrating.
  */
-export { carrierFromCatch, flowLPerS, paceForCarrier } from './calibration.ts';
 export { checkApplicator } from './checkApplicator.ts';
 export { loadAreaM2 } from './loadArea.ts';
 export type { LoadMix } from './loadMix.ts';

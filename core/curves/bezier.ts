@@ -43,7 +43,7 @@ export function bezierPoints(piece: Bezier, chords: number = bezierChords(piece)
 }
 
 /** How many chords a piece is drawn with; 1 = it is straight. */
-export function bezierChords(piece: Bezier): number {
+function bezierChords(piece: Bezier): number {
   const bendM = Math.max(bend(piece[0], piece[1], piece[2]), bend(piece[1], piece[2], piece[3]));
   // Points at even thirds of a chord: nothing to draw but the chord. NaN ends here too.
   if (!(bendM > LEAST_BEND_M)) return 1;

@@ -155,18 +155,6 @@ export function bufferGrid(
   return swath;
 }
 
-/** The parts of an open line that lie inside. */
-export function clipLineGrid(line: readonly YardPoint[], inside: GridPaths): YardPoint[][] {
-  if (line.length < 2) return [];
-  const work = new Clipper64();
-  work.addOpenSubject([ringToGrid(line)]);
-  work.addClip(inside);
-  const closed: Paths64 = [];
-  const open: Paths64 = [];
-  work.execute(ClipType.Intersection, FillRule.NonZero, closed, open);
-  return open.map(ringFromGrid);
-}
-
 function ringToGrid(ring: Ring): { x: number; y: number }[] {
   return ring.map(({ xM, yM }) => {
     // Written so that NaN fails too: the library does not end on one.

@@ -1,6 +1,6 @@
 /**
  * Kernel: rings and regions on the plane of the yard. In: open rings in yard metres, outlines as a person drew
- * them; out: measures, clean regions, parts of lines. Method: one robust overlay library on a fixed grid, every
+ * them; out: measures, clean regions, what is near. Method: one robust overlay library on a fixed grid, every
  * split held against an area identity with a second library behind it; predicates in exact arithmetic.
  * Out of scope: what a region means, and mending what a person drew.
  */
@@ -11,7 +11,6 @@ export { GRID_M, snapRing } from './clipper.ts';
 export { coveredTwice } from './coveredTwice.ts';
 export { findCrossing, someCrossing } from './crossing.ts';
 export { distanceM, distanceToEdgeM, lineLengthM, nearestOnEdge } from './distance.ts';
-export { clipHalfPlane } from './halfPlane.ts';
 export { interiorPoint, regionContains } from './inside.ts';
 export { isReflex } from './reflex.ts';
 export { nearBox } from './nearBox.ts';
@@ -28,7 +27,6 @@ export {
 } from './measure.ts';
 export {
   bufferLine,
-  clipLine,
   intersectRegions,
   offsetRegions,
   splitRegions,

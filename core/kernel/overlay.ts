@@ -3,7 +3,6 @@ import type { Region, YardPoint } from '../spaces.ts';
 import { placeClear, withClearHoles } from './clearHoles.ts';
 import {
   bufferGrid,
-  clipLineGrid,
   fromGrid,
   GRID_M,
   type GridPaths,
@@ -64,11 +63,6 @@ export function bufferLine(
   ends: 'flat' | 'round' = 'flat',
 ): Region[] {
   return fromGrid(overlayGrid('union', bufferGrid(line, halfWidthM, ends), []));
-}
-
-/** The parts of a line that lie inside the regions, in no promised order or direction. */
-export function clipLine(line: readonly YardPoint[], regions: readonly Region[]): YardPoint[][] {
-  return clipLineGrid(line, joinRegions(regions));
 }
 
 /** Ground of the first that is in the second, and that is not, for the price of either. As `subtractRegions`. */

@@ -79,14 +79,6 @@ export function edgesMeetBox(subpaths: readonly PageSubpath[], box: PageBox): bo
   );
 }
 
-/** Whether a box lies wholly inside closed subpaths. */
-export function boxInsideSubpaths(subpaths: readonly PageSubpath[], box: PageBox): boolean {
-  return (
-    !edgesMeetBox(subpaths, box) &&
-    insideSubpaths(subpaths, { xMm: box.xMm + box.widthMm / 2, yMm: box.yMm + box.heightMm / 2 })
-  );
-}
-
 export function boundsOf(subpaths: readonly PageSubpath[]): PageBox {
   const xs = subpaths.flatMap((subpath) => subpath.points.map((point) => point.xMm));
   const ys = subpaths.flatMap((subpath) => subpath.points.map((point) => point.yMm));

@@ -1,6 +1,6 @@
 import { FOOT_M, INCH_M, SQUARE_FOOT_M2 } from './constants.ts';
 import { type Figure, joined } from './figure.ts';
-import { formatNumber, formatSignificant } from './formatNumber.ts';
+import { formatNumber } from './formatNumber.ts';
 import type { AreaUnit, LengthUnit } from './unitTables.ts';
 import { otherUnits, type UnitSystem } from './unitSystem.ts';
 
@@ -72,9 +72,4 @@ export function formatAngle(angleDeg: number): string {
 /** A share of one as percent, to a tenth: 0.9963 is "99.6%". */
 export function formatPercent(share: number): string {
   return `${formatNumber(share * 100, 1)}%`;
-}
-
-/** A plain factor or ratio to three significant digits. */
-export function formatRatio(ratio: number): string {
-  return formatSignificant(ratio, 3);
 }

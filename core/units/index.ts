@@ -73,7 +73,6 @@ export {
   formatAreaSigma,
   formatLength,
   formatPercent,
-  formatRatio,
   formatTape,
   lengthFigure,
 } from './formatGround.ts';

@@ -11,7 +11,7 @@ export const HEADER_BYTES = 8;
 export const FLAG_LITTLE_ENDIAN = 0b1;
 export const FLAG_EMPTY = 0b1_0000;
 const FLAG_ENVELOPE_XY = 0b10;
-export const ENVELOPE_XY_BYTES = 32;
+const ENVELOPE_XY_BYTES = 32;
 export const WKB_POINT = 1;
 export const WKB_POLYGON = 3;
 

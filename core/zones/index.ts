@@ -33,7 +33,7 @@ export type {
   ZoneOverlap,
 } from './resolved.ts';
 export { shapeOf } from './shape.ts';
-export { pointText, sigmaTable, sigmaWords, tightenWords } from './sigmaText.ts';
+export { sigmaTable, sigmaWords, tightenWords } from './sigmaText.ts';
 export { type SigmaPart, type SigmaWorking, sigmaWorking, type Tightener } from './sigmaWorking.ts';
 export { WIDEST_STRIP_M } from './strips.ts';
 export { type CornerWorking, type RingWorking, ringWorking } from './ringWorking.ts';

@@ -19,7 +19,7 @@ export function zoneGradient(ground: ZoneGround): AreaGradient {
 }
 
 /** All that the edges of a zone's ground lie on, the zone's own first. */
-export function zoneSources({ zone, takers }: ZoneGround): readonly SourceRing[] {
+function zoneSources({ zone, takers }: ZoneGround): readonly SourceRing[] {
   const { owners, cutOuts, untreated } = takers;
   const shapes = [zone, ...owners.map((owner) => owner.zone), ...cutOuts, ...untreated];
   // An outline's strips lie along the outline itself.

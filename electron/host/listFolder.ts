@@ -20,7 +20,7 @@ export function listFolder(givenPath: string): Result<FolderListing> {
   }
 }
 
-export function isYardName(name: string): boolean {
+function isYardName(name: string): boolean {
   return /\.gpkg$/i.test(name) && !name.startsWith('.');
 }
 

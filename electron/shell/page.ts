@@ -4,7 +4,7 @@ import { readPageFile } from '../host/page/readPageFile.ts';
 
 /** A scheme of our own: the page has an origin, which `file:` pages have not, and can reach no other file. */
 export const PAGE_SCHEME = 'platpace';
-export const PAGE_ORIGIN = `${PAGE_SCHEME}://book`;
+const PAGE_ORIGIN = `${PAGE_SCHEME}://book`;
 export const PAGE_ADDRESS = `${PAGE_ORIGIN}/`;
 
 /** To be called before the app is ready. */

@@ -3,7 +3,7 @@ import { pathToFileURL } from 'node:url';
 import { ensureInstalled } from './ensure.mjs';
 import { runNode, say } from './tools.mjs';
 
-export const PROJECTS = ['core', 'electron', 'electron/shell', 'renderer', 'tests'];
+const PROJECTS = ['core', 'electron', 'electron/shell', 'renderer', 'tests'];
 
 /** @returns the projects that do not compile */
 export function checkTypes() {

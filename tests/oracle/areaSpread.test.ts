@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { sigmaOf, sigmaOfSum } from '../../core/area/index.ts';
-import { clipHalfPlane } from '../../core/kernel/index.ts';
+import { intersectRegions } from '../../core/kernel/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { Outline } from '../../core/yard.ts';
 import { partSpreads, resolveZones } from '../../core/zones/index.ts';
@@ -79,14 +79,14 @@ function wantedOf(rings: number): Uint8Array[] {
 }
 
 /** All ground to the left of a line, as far as a yard goes. */
-function halfPlane(from: YardPoint, to: YardPoint): FlatRing {
+function halfPlane(from: YardPoint, to: YardPoint): YardPoint[] {
   const lengthM = Math.hypot(to.xM - from.xM, to.yM - from.yM);
   const [ux, uy] = [(to.xM - from.xM) / lengthM, (to.yM - from.yM) / lengthM];
   const at = (alongM: number, leftM: number): YardPoint => ({
     xM: from.xM + alongM * ux - leftM * uy,
     yM: from.yM + alongM * uy + leftM * ux,
   });
-  return flat([at(-200, 0), at(200, 0), at(200, 200), at(-200, 200)]);
+  return [at(-200, 0), at(200, 0), at(200, 200), at(-200, 200)];
 }
 
 interface Tally {
@@ -108,9 +108,7 @@ function tally(yard: UncertainYard, seed: number): { tally: Tally; sigmas: numbe
     yM: signM * Math.sin(turn) + Math.cos(turn),
   });
   const cut = { from: reach(-19), to: reach(17) };
-  const normalOf = { x: Math.sin(turn), y: -Math.cos(turn) };
-  const offsetM = normalOf.x * cut.from.xM + normalOf.y * cut.from.yM;
-  const left = first.treated.flatMap((region) => clipHalfPlane(region, normalOf, offsetM));
+  const left = intersectRegions(first.treated, [{ outer: halfPlane(cut.from, cut.to), holes: [] }]);
   const section = partSpreads(
     ground,
     left.map((region) => ({ zoneId: 'first', region })),
@@ -127,7 +125,9 @@ function tally(yard: UncertainYard, seed: number): { tally: Tally; sigmas: numbe
   const wanted = wantedOf(rings.length + 1);
   const areasOf = (shift: (at: YardPoint) => YardPoint, line: readonly YardPoint[]) =>
     slabAreas(
-      [...rings.map((ring) => flat(ring.map(shift))), halfPlane(line[0] as YardPoint, line[1] as YardPoint)],
+      [...rings.map((ring) => ring.map(shift)), halfPlane(line[0] as YardPoint, line[1] as YardPoint)].map(
+        flat,
+      ),
       wanted,
     );
   const areas = areasOf((at) => at, [cut.from, cut.to]);

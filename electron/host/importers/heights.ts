@@ -14,7 +14,7 @@ import type { BroughtHeights } from './pictures.ts';
 /** Kept round the outlines, so that an edge may still be moved a little. */
 const MARGIN_M = 10;
 /** As many heights as an edit and a yard file carry without being felt: 500 m square at 1 m. */
-export const MOST_KEPT_HEIGHTS = 250_000;
+const MOST_KEPT_HEIGHTS = 250_000;
 
 /**
  * The part of an elevation grid that lies over a yard's outlines, as a row of the yard. A height belongs to the

@@ -27,7 +27,7 @@ export type BroughtHeights = DecodedTiff & { readonly kind: 'heights' };
 
 type Four<T> = readonly [T, T, T, T];
 
-export const MOST_PICTURE_BYTES = 256_000_000;
+const MOST_PICTURE_BYTES = 256_000_000;
 /** A plain picture is shown as it is and never unpacked here; beyond this a window refuses to draw it. */
 const MOST_PLAIN_PIXELS = 120_000_000;
 

@@ -2,7 +2,7 @@
  * The page may load and ask only what comes from where it came from itself. Pictures of the yard are blobs
  * the page makes; styles set by script are not covered by a style policy, so none need be allowed inline.
  */
-export const CONTENT_SECURITY_POLICY = [
+const CONTENT_SECURITY_POLICY = [
   "default-src 'none'",
   "script-src 'self'",
   "worker-src 'self'",

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
   bufferLine,
-  clipLine,
   intersectRegions,
   offsetRegions,
   regionContains,
@@ -108,7 +107,6 @@ test('rings and lines without enough corners are no ground and no walk', () => {
   expectNear(regionsAreaM2(subtractRegions([square], rubbish)), 100, 1e-9, 'm²'); // 10 * 10
   expect(offsetRegions([region([])], 1)).toEqual([]);
   expect(bufferLine([], 1)).toEqual([]);
-  expect(clipLine(points([5, 5]), [square])).toEqual([]);
 });
 
 describe('laws on random yards', () => {
@@ -200,64 +198,6 @@ describe('the ground beside a walked line', () => {
     expect(loop?.holes.length).toBe(1);
     const insideM2 = Math.abs(signedAreaM2(loop?.holes[0] ?? []));
     expectNear(insideM2, 81, 1e-4, 'm²'); // (10 - 2 * 0.5)²
-  });
-});
-
-describe('the part of a line inside', () => {
-  const lengthM = (parts: readonly (readonly YardPoint[])[]) =>
-    parts.reduce(
-      (sum, part) =>
-        sum +
-        part
-          .slice(1)
-          .reduce((m, to, i) => m + Math.hypot(to.xM - (part[i]?.xM ?? 0), to.yM - (part[i]?.yM ?? 0)), 0),
-      0,
-    );
-
-  test('is cut at the edge and at beds', () => {
-    const lawn = region(rect(0, 0, 10, 10), rect(4, 4, 2, 2));
-    const parts = clipLine(points([-5, 5], [15, 5]), [lawn]);
-    expect(parts.length).toBe(2);
-    expectNear(lengthM(parts), 8, 1e-5, 'm'); // 10 less the bed's 2
-  });
-
-  test('goes round a bend with the line', () => {
-    const parts = clipLine(points([-1, 5], [5, 5], [5, -1]), [square]);
-    expect(parts.length).toBe(1);
-    expectNear(lengthM(parts), 10, 1e-5, 'm'); // 5 + 5
-  });
-
-  test('is nothing outside', () => {
-    expect(clipLine(points([20, 0], [30, 5]), [square])).toEqual([]);
-  });
-
-  test('of random lines through random yards is as long as sampling says', () => {
-    for (let seed = 300; seed < 340; seed++) {
-      const random = seededRandom(seed);
-      const yard = randomYard(random, 24, 5);
-      const left = subtractRegions(
-        [region(yard.zone)],
-        yard.beds.map((bed) => region(bed)),
-      );
-      const end = () => ({ xM: between(random, -60, 60), yM: between(random, -60, 60) });
-      const [from, to] = [end(), end()];
-      const wholeM = Math.hypot(to.xM - from.xM, to.yM - from.yM);
-      const SAMPLES = 20_000;
-      let inside = 0;
-      for (let i = 0; i < SAMPLES; i++) {
-        const t = (i + 0.5) / SAMPLES;
-        const spot = { xM: from.xM + t * (to.xM - from.xM), yM: from.yM + t * (to.yM - from.yM) };
-        if (holds(left, spot)) inside++;
-      }
-      // Each end of a part may be half a sample off; no line here has 40 of them.
-      const slackM = (40 * wholeM) / SAMPLES;
-      expectNear(
-        lengthM(clipLine([from, to], left)),
-        (wholeM * inside) / SAMPLES,
-        slackM,
-        `m (seed ${seed})`,
-      );
-    }
   });
 });
 

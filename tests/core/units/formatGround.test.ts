@@ -9,7 +9,6 @@ import {
   fineLengthFigure,
   formatLength,
   formatPercent,
-  formatRatio,
   formatTape,
   INCH_M,
   lengthFigure,
@@ -54,9 +53,8 @@ describe('a length', () => {
   });
 });
 
-test('an angle, a share and a ratio are short', () => {
+test('an angle and a share are short', () => {
   expect(formatAngle(45)).toBe('45°'); // the input
   expect(formatAngle(112.5)).toBe('112.5°'); // the input
   expect(formatPercent(0.9963)).toBe('99.6%'); // 99.63 to a tenth
-  expect(formatRatio(1.11803)).toBe('1.12'); // three digits
 });
