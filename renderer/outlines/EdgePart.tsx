@@ -81,11 +81,11 @@ function Edge({ traced, handle: { at }, corner, units, redraw }: EdgeProps) {
             onCommit={(radiusM) => bend({ radiusM })}
           />
           <ChoiceField
-            label="bulges, walking on,"
+            label="bulges to the"
             value={arc.side}
             choices={[
-              ['left', 'to the left'],
-              ['right', 'to the right'],
+              ['left', 'left'],
+              ['right', 'right'],
             ]}
             onChoose={(side) => bend({ side })}
           />

@@ -11,6 +11,7 @@ import { DrawPart } from './DrawPart.tsx';
 import { EdgePart } from './EdgePart.tsx';
 import { FieldCheckPart } from './FieldCheckPart.tsx';
 import { OutlineWorkingPart } from './OutlineWorkingPart.tsx';
+import { InSight } from './InSight.tsx';
 import { MendPart } from './MendPart.tsx';
 import { OverlapsPart } from './OverlapsPart.tsx';
 import { SelectedMark } from './SelectedMark.tsx';
@@ -41,14 +42,25 @@ export function OutlinesPage() {
       <MendPart />
       <OverlapsPart />
       <DrawPart />
-      {outline && <EdgePart key={`edge ${outline.id}`} outline={outline} />}
-      {outline && <SelectedOutline key={outline.id} outline={outline} />}
-      {outline?.kind === 'zone' && <SlopePart key={`slope ${outline.id}`} outline={outline} />}
-      {outline?.kind === 'zone' && <WorkingPart key={`working ${outline.id}`} zoneId={outline.id} />}
-      {outline && outline.kind !== 'zone' && (
-        <OutlineWorkingPart key={`working ${outline.id}`} outline={outline} />
+      {outline && (
+        <InSight of={outline.id}>
+          <EdgePart key={`edge ${outline.id}`} outline={outline} />
+          <SelectedOutline key={outline.id} outline={outline} />
+          {outline.kind === 'zone' ? (
+            <>
+              <SlopePart key={`slope ${outline.id}`} outline={outline} />
+              <WorkingPart key={`working ${outline.id}`} zoneId={outline.id} />
+            </>
+          ) : (
+            <OutlineWorkingPart key={`working ${outline.id}`} outline={outline} />
+          )}
+        </InSight>
       )}
-      {mark && <SelectedMark key={mark.id} mark={mark} />}
+      {mark && (
+        <InSight of={mark.id}>
+          <SelectedMark key={mark.id} mark={mark} />
+        </InSight>
+      )}
       {others.length > 0 && (
         <PagePart title="Cut out or left untreated" aside="each with its own whole area">
           <Ledger
