@@ -158,7 +158,7 @@ function reshapePrompt(
   if (outline === undefined) return { text: 'Click an outline or a mark', typedLabel: null };
   if (state.draft?.asks === true) {
     return {
-      text: 'Uncrossed as shown: Enter keeps it, Escape puts it back',
+      text: 'Uncrossed as shown',
       typedLabel: 'Length and bearing',
     };
   }

@@ -79,10 +79,17 @@ export function FootLine(props: FootLineProps) {
         ? 'Click a section to find it in the columns'
         : prompt.text;
   const wrong = prompt.problem && problemText(prompt.problem, units);
+  // What mends it is offered beside it at one key, where there is such a mend.
+  const wrongWords = wrong && (prompt.offers.length > 0 ? wrong.what : `${wrong.what} ${wrong.mend}`);
   return (
     <footer className="foot-line">
       <div className="foot-prompt">
-        <span aria-live="polite">{wrong ? <strong>{`${wrong.what} ${wrong.mend}`}</strong> : words}</span>
+        <span aria-live="polite">
+          {wrongWords ? <strong>{wrongWords}</strong> : words}
+          <span className="unseen">
+            {prompt.offers.map((offer) => ` ${offer.key}: ${offer.words}.`).join('')}
+          </span>
+        </span>
         {prompt.offers.map(({ words: offered, key, input }) => (
           <button
             key={key}
