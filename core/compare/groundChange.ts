@@ -1,5 +1,6 @@
 import { regionsAreaM2, splitRegions, subtractRegions } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
+import { sum } from '../units/index.ts';
 import type { AreaChange, GroundChange } from './comparison.ts';
 import { setAsideCommon } from './setAsideCommon.ts';
 
@@ -28,8 +29,7 @@ export function groundChange(before: readonly Region[], after: readonly Region[]
 
 /** Changes of ground that does not overlap, together. */
 export function sumOfChanges(changes: readonly AreaChange[]): AreaChange {
-  const sumOf = (areaOf: (change: AreaChange) => number): number =>
-    changes.reduce((sumM2, change) => sumM2 + areaOf(change), 0);
+  const sumOf = (areaOf: (change: AreaChange) => number): number => sum(changes.map(areaOf));
   return {
     beforeM2: sumOf((change) => change.beforeM2),
     lostM2: sumOf((change) => change.lostM2),

@@ -1,5 +1,4 @@
-import { apportionForDisplay, type UnitSystem } from '../units/index.ts';
-import { areaStepM2 } from '../zones/index.ts';
+import { apportionForDisplay, areaStepM2, sum, type UnitSystem } from '../units/index.ts';
 import type { AreaChange } from './comparison.ts';
 
 /** Areas of a change as shown: before - lost + gained = after, to the last digit. */
@@ -26,11 +25,7 @@ export function printedChanges(
   const isNothing = (areaM2: number): boolean => areaM2 < NOTHING * step;
   const column = (areaOf: (change: AreaChange) => number): readonly number[] => {
     const areas = changes.map(areaOf).map((areaM2) => (isNothing(areaM2) ? 0 : areaM2));
-    return apportionForDisplay(
-      areas,
-      step,
-      areas.reduce((sumM2, areaM2) => sumM2 + areaM2, 0),
-    );
+    return apportionForDisplay(areas, step, sum(areas));
   };
   const lost = column((change) => change.lostM2);
   const gained = column((change) => change.gainedM2);
@@ -50,8 +45,7 @@ export function shownAloneM2(areaM2: number, units: UnitSystem): number {
 
 /** The sums of shown changes. */
 export function printedChangeSum(changes: readonly PrintedChange[]): PrintedChange {
-  const sumOf = (areaOf: (change: PrintedChange) => number): number =>
-    changes.reduce((sumM2, change) => sumM2 + areaOf(change), 0);
+  const sumOf = (areaOf: (change: PrintedChange) => number): number => sum(changes.map(areaOf));
   return {
     beforeM2: sumOf((change) => change.beforeM2),
     lostM2: sumOf((change) => change.lostM2),

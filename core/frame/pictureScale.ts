@@ -1,5 +1,6 @@
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
+import { sum } from '../units/index.ts';
 import type { KnownLength, Picture } from '../yard.ts';
 
 /**
@@ -120,8 +121,4 @@ export function pixelSizeM({ placement, widthPx, heightPx }: Picture): number | 
   // A four-sided area from its diagonals.
   const twiceM2 = (c.xM - a.xM) * (d.yM - b.yM) - (d.xM - b.xM) * (c.yM - a.yM);
   return Math.sqrt(Math.abs(twiceM2) / 2 / (widthPx * heightPx));
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

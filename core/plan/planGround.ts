@@ -2,6 +2,7 @@ import { bearingDegOf, laneHeadings, measureCoverage } from '../passes/index.ts'
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import { type CutLine, planSections, type Section } from '../sections/index.ts';
+import { sum } from '../units/index.ts';
 import type { ResolvedYard, ResolvedZone } from '../zones/index.ts';
 import type { GroundPlan, PlanRequest, SectionFigures } from './plan.ts';
 import { walkSections } from './walkSections.ts';
@@ -146,8 +147,4 @@ function narrowWarnings(
   return [...new Set(names)].map((thing): Problem => {
     return { kind: 'plan/swath-wider-than-zone', where: { thing }, facts: { swathM } };
   });
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -2,11 +2,11 @@ import { distanceM } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import {
   areaFigure,
-  FOOT_M,
+  areaUnitM2,
   formatArea,
   formatNumber,
   lengthFigure,
-  SQUARE_FOOT_M2,
+  lengthUnitM,
   type UnitSystem,
 } from '../units/index.ts';
 import type { YardDetails, YardFrame } from '../yard.ts';
@@ -17,6 +17,7 @@ import {
   ringText,
   ringWorking,
   textTable,
+  workedText,
 } from '../zones/index.ts';
 import type { CutLine, Section } from './section.ts';
 
@@ -65,7 +66,7 @@ export function sectionWorking(
   amountFactor: number,
 ): SectionWorking {
   const { outer, holes } = section.region;
-  const unitM = units === 'us' ? FOOT_M : 1;
+  const unitM = lengthUnitM(units);
   const endOf = (at: YardPoint): CutEnd => {
     const corner = outer.findIndex((point) => distanceM(point, at) < SAME_M);
     return { east: at.xM / unitM, north: at.yM / unitM, corner: corner < 0 ? null : corner + 1 };
@@ -92,17 +93,16 @@ export function sectionWorking(
 
 /** "edge 200.00 - hole 1 16.00 = 184.00 ft²". */
 export function sectionSumWords({ rings, area, units }: SectionWorking): string {
-  const text = (value: number): string => formatNumber(value, units === 'us' ? 2 : 3);
-  const [edge = '', ...holes] = rings.map((ring) => text(ring.area));
+  const [edge = '', ...holes] = rings.map((ring) => workedText(ring.area, units));
   const lessHoles = holes.map((hole, i) => ` - hole ${i + 1} ${hole}`).join('');
   const sumText = holes.length === 0 ? '' : `edge ${edge}${lessHoles} = `;
-  return `${sumText}${text(area)} ${areaFigure(0, units).unit}`;
+  return `${sumText}${workedText(area, units)} ${areaFigure(0, units).unit}`;
 }
 
 /** What the schedule shows of it; rounded among all sections, so it may be one step off the nearest. */
 export function sectionShownWords({ area, units }: SectionWorking, shownM2: number): string {
   const shown = formatArea(shownM2, units);
-  const nearest = formatArea(units === 'us' ? area * SQUARE_FOOT_M2 : area, units);
+  const nearest = formatArea(area * areaUnitM2(units), units);
   if (shown === nearest) return `shown as ${shown}`;
   return `shown as ${shown}, not the nearest: all sections’ figures are rounded together (largest remainder), so that they add up`;
 }
@@ -110,10 +110,9 @@ export function sectionShownWords({ area, units }: SectionWorking, shownM2: numb
 /** Map × factor = surface, where amounts are worked out from a surface; empty where they are from the map. */
 export function sectionSlopeWords({ area, amountFactor, units }: SectionWorking): readonly string[] {
   if (amountFactor === 1) return [];
-  const text = (value: number): string => formatNumber(value, units === 'us' ? 2 : 3);
   const { unit } = areaFigure(0, units);
   return [
-    `its load is mixed for ${text(area)} × ${formatNumber(amountFactor, 6)} = ${text(area * amountFactor)} ${unit} of surface, by the factor of its zone`,
+    `its load is mixed for ${workedText(area, units)} × ${formatNumber(amountFactor, 6)} = ${workedText(area * amountFactor, units)} ${unit} of surface, by the factor of its zone`,
   ];
 }
 

@@ -1,7 +1,6 @@
 import type { JobPlan } from '../plan/index.ts';
-import { apportionForDisplay } from '../units/index.ts';
+import { apportionForDisplay, areaStepM2 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
-import { areaStepM2 } from '../zones/index.ts';
 
 /** Ground, and its share of all treated ground; a share of one. */
 export interface CoveredGround {

@@ -1,4 +1,4 @@
-import { FOOT_M, formatNumber } from '../units/index.ts';
+import { formatNumber, lengthUnitM } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
 import { at, boxOutline, INK, line, type PageBox, pen, shape, SOFT_INK, text, WHITE } from './drawing.ts';
 import { drawNorthArrow } from './mapSymbols.ts';
@@ -28,7 +28,7 @@ export function scaleBarLength(
   scale: number,
   units: UnitSystem,
 ): { readonly steps: number; readonly lengthMm: number } {
-  const unitMm = (1000 * (units === 'us' ? FOOT_M : 1)) / scale;
+  const unitMm = (1000 * lengthUnitM(units)) / scale;
   let best = 0.1;
   for (const power of [0.1, 1, 10, 100, 1000]) {
     for (const digit of [1, 2, 4]) {

@@ -9,6 +9,7 @@ import {
   formatTime,
   lengthFigure,
   otherUnits,
+  sum,
 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
 import { unstatedWords } from '../zones/index.ts';
@@ -156,8 +157,4 @@ function coverageSchedule({ units, plan, figures }: SheetContext): FlowItem {
       sum: rowOf('all treated ground', { areaM2: treatedM2, share: 1 }),
     },
   };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -4,14 +4,16 @@ import type { JobPlan } from '../plan/index.ts';
 import type { Section } from '../sections/index.ts';
 import {
   apportionForDisplay,
+  areaStepM2,
   carrierUnitFor,
   otherUnits,
+  sum,
   type ShownVolumeUnit,
   volumeStepL,
   volumeUnitFor,
 } from '../units/index.ts';
 import type { UnitSystem } from '../yard.ts';
-import { areaStepM2, type PrintedSum, type PrintedZone, printedSum, printedZones } from '../zones/index.ts';
+import { type PrintedSum, type PrintedZone, printedSum, printedZones } from '../zones/index.ts';
 
 /** One zone's areas as printed, and its treated ground rounded in the other unit system, where it adds up too. */
 export interface ZoneFigures extends PrintedZone {
@@ -141,8 +143,4 @@ function sectionAreas(
 /** Apportioned against their own exact sum. */
 function shareOut(values: readonly number[], step: number): number[] {
   return apportionForDisplay(values, step, sum(values));
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

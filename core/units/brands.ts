@@ -37,8 +37,3 @@ export function litresPerM2(rateLPerM2: number): LitresPerM2 {
 export function degrees(angleDeg: number): Degrees {
   return angleDeg as Degrees;
 }
-
-/** Adds up volumes; the brand keeps anything else out of the sum. */
-export function totalL(amountsL: readonly Litres[]): Litres {
-  return litres(amountsL.reduce<number>((sum, amountL) => sum + amountL, 0));
-}

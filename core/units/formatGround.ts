@@ -1,6 +1,7 @@
 import { FOOT_M, INCH_M, SQUARE_FOOT_M2 } from './constants.ts';
 import { type Figure, joined } from './figure.ts';
 import { formatNumber } from './formatNumber.ts';
+import { areaStepM2 } from './plainUnits.ts';
 import type { AreaUnit, LengthUnit } from './unitTables.ts';
 import { otherUnits, type UnitSystem } from './unitSystem.ts';
 
@@ -26,8 +27,7 @@ export function formatAreaBoth(areaM2: number, units: UnitSystem): string {
  * shown as one of that place, never as ± 0.
  */
 export function areaSigmaFigure(sigmaM2: number, units: UnitSystem): Figure<AreaUnit> {
-  const step = units === 'us' ? SQUARE_FOOT_M2 : 0.1;
-  const { text, unit } = areaFigure(sigmaM2 > 0 ? Math.max(sigmaM2, step) : 0, units);
+  const { text, unit } = areaFigure(sigmaM2 > 0 ? Math.max(sigmaM2, areaStepM2(units)) : 0, units);
   return { text: `± ${text}`, unit };
 }
 

@@ -21,7 +21,6 @@ export {
   type SquareMetres,
   seconds,
   squareMetres,
-  totalL,
 } from './brands.ts';
 export {
   ACRE_M2,
@@ -78,6 +77,8 @@ export {
 } from './formatGround.ts';
 export { formatDay } from './formatDay.ts';
 export { formatNumber, formatSignificant } from './formatNumber.ts';
+export { areaStepM2, areaUnitM2, lengthUnitM } from './plainUnits.ts';
+export { sum } from './sum.ts';
 export { otherUnits, type UnitSystem } from './unitSystem.ts';
 export type { AreaUnit, LengthUnit, RateUnit, SpeedUnit, VolumeUnit } from './unitTables.ts';
 export { parseAngle } from './parseAngle.ts';

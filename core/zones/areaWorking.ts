@@ -1,8 +1,14 @@
 import { intersectRegions, regionsAreaM2 } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
-import { apportionForDisplay, formatLength, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
+import {
+  apportionForDisplay,
+  areaStepM2,
+  areaUnitM2,
+  formatLength,
+  type UnitSystem,
+} from '../units/index.ts';
 import { CUT_OUT_KINDS, type OutlineKind, type Yard, type YardFrame } from '../yard.ts';
-import { areaStepM2, type PrintedZone, printedZones } from './printedZones.ts';
+import { type PrintedZone, printedZones } from './printedZones.ts';
 import type { ResolvedYard, ResolvedZone } from './resolved.ts';
 import type { RingWorking } from './ringWorking.ts';
 import { ownerOrder } from './ownerOrder.ts';
@@ -197,10 +203,6 @@ function taken(
     countedTwice: inStep((sum - together) * areaUnitM2(units), units),
     together,
   };
-}
-
-function areaUnitM2(units: UnitSystem): number {
-  return units === 'us' ? SQUARE_FOOT_M2 : 1;
 }
 
 /** An area in the person's unit, to the working's last digit. */

@@ -1,5 +1,5 @@
 import type { YardPoint } from '../spaces.ts';
-import { FOOT_M, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
+import { areaUnitM2, lengthUnitM, type UnitSystem } from '../units/index.ts';
 import type { Traced, TracedCorner } from '../yard.ts';
 import { type RingWorking, ringWorking } from './ringWorking.ts';
 
@@ -45,8 +45,8 @@ export interface SegmentWorking {
  * Source: circle π r², ellipse π a b, segment r²/2 (θ - sin θ) with θ the angle turned
  */
 export function curveWorking(traced: Traced, units: UnitSystem): CurveWorking | null {
-  const unitM = units === 'us' ? FOOT_M : 1;
-  const unitM2 = units === 'us' ? SQUARE_FOOT_M2 : 1;
+  const unitM = lengthUnitM(units);
+  const unitM2 = areaUnitM2(units);
   const placed = ({ xM, yM }: YardPoint) => ({ east: xM / unitM, north: yM / unitM });
   switch (traced.kind) {
     case 'circle':
@@ -95,7 +95,7 @@ function segmentOn(
   to: YardPoint,
   units: UnitSystem,
 ): Omit<SegmentWorking, 'corner'> | null {
-  const unitM = units === 'us' ? FOOT_M : 1;
+  const unitM = lengthUnitM(units);
   const [ax, ay, bx, by] = [from.xM - via.xM, from.yM - via.yM, to.xM - via.xM, to.yM - via.yM];
   const cross = ax * by - ay * bx;
   // Three points on one line: the edge is straight.
@@ -109,6 +109,6 @@ function segmentOn(
   return {
     radius: radiusM / unitM,
     turnedDeg: (turned * 180) / Math.PI,
-    area: (cross < 0 ? areaM2 : -areaM2) / unitM ** 2,
+    area: (cross < 0 ? areaM2 : -areaM2) / areaUnitM2(units),
   };
 }

@@ -1,4 +1,10 @@
-import { lengthFigure, FOOT_M, formatNumber, formatSignificant, type UnitSystem } from '../units/index.ts';
+import {
+  formatNumber,
+  formatSignificant,
+  lengthFigure,
+  lengthUnitM,
+  type UnitSystem,
+} from '../units/index.ts';
 import type { YardFrame } from '../yard.ts';
 import type { RingWorking } from './ringWorking.ts';
 
@@ -15,7 +21,7 @@ const WGS84 = { radiusM: 6_378_137, eccentricity2: 0.006_694_379_990_14 };
 export function frameWords({ frame, units, rings }: FramedRings): string {
   if (frame.kind === 'loose') return 'the sketch’s own origin; the yard is not placed on earth';
   const { latDeg, lonDeg } = frame.origin;
-  const unitM = units === 'us' ? FOOT_M : 1;
+  const unitM = lengthUnitM(units);
   const far = rings
     .flatMap(({ corners }) => corners)
     .reduce((most, { east }) => Math.max(most, Math.abs(east)), 0);

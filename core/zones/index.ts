@@ -15,7 +15,6 @@ export { balanceWords } from './balanceWords.ts';
 export type { Ground } from './ground.ts';
 export { checkOutline } from './checkOutline.ts';
 export {
-  areaStepM2,
   type PrintedAreas,
   type PrintedSum,
   type PrintedZone,
@@ -40,9 +39,7 @@ export { type CornerWorking, type RingWorking, ringWorking } from './ringWorking
 export {
   BALANCE_WORDS,
   roundingWords,
-  shownText,
   twiceWords,
-  workedText,
   workingText,
 } from './workingText.ts';
 export type { CurveWorking, SegmentWorking } from './curveWorking.ts';
@@ -55,3 +52,4 @@ export { textTable } from './textTable.ts';
 export { edgeName, type TracedWorking } from './tracedWorking.ts';
 export { yardWorkingText } from './yardWorkingText.ts';
 export { unstatedWords } from './unstatedWords.ts';
+export { shownText, workedText } from './workedText.ts';

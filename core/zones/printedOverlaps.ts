@@ -1,5 +1,5 @@
-import { apportionForDisplay, type UnitSystem } from '../units/index.ts';
-import { areaStepM2, type PrintedZone } from './printedZones.ts';
+import { apportionForDisplay, areaStepM2, type UnitSystem } from '../units/index.ts';
+import type { PrintedZone } from './printedZones.ts';
 import type { ResolvedYard, ZoneOverlap } from './resolved.ts';
 
 export interface PrintedOverlap extends ZoneOverlap {

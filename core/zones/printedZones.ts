@@ -1,5 +1,5 @@
 import { type AreaSpread, sigmaOfSum, timesSpread } from '../area/index.ts';
-import { apportionForDisplay, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
+import { apportionForDisplay, areaStepM2, sum, type UnitSystem } from '../units/index.ts';
 import type { ResolvedYard, ResolvedZone } from './resolved.ts';
 
 /** One zone's areas as shown: treated + left out = turf, turf + cut-outs + owned by other = gross. */
@@ -28,11 +28,6 @@ export type PrintedAreas = Omit<PrintedZone, 'zoneId' | 'name' | 'spread' | 'amo
 export interface PrintedSum extends PrintedAreas {
   /** What the zones cover together: gross less what is in more than one of them, turf and what is cut out of it. */
   readonly groundM2: number;
-}
-
-/** The last digit an area is shown to: a square foot, or a tenth of a square metre. */
-export function areaStepM2(units: UnitSystem): number {
-  return units === 'us' ? SQUARE_FOOT_M2 : 0.1;
 }
 
 /**
@@ -114,10 +109,6 @@ export function printedSum(zones: readonly PrintedZone[]): PrintedSum {
     sigmaM2: sigmaOfSum(zones.map(({ spread }) => spread)),
     amountsSigmaM2: sigmaOfSum(zones.map(({ spread, amountFactor }) => timesSpread(spread, amountFactor))),
   };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }
 
 function nearest(value: number, step: number): number {

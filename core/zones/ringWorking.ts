@@ -1,5 +1,5 @@
 import type { Ring } from '../spaces.ts';
-import { FOOT_M, type UnitSystem } from '../units/index.ts';
+import { lengthUnitM, type UnitSystem } from '../units/index.ts';
 
 /** One corner of a ring in the person's length unit, and its two products with the next corner. */
 export interface CornerWorking {
@@ -40,7 +40,7 @@ const LEAST_DECIMALS = 2;
  * Traverse Computations ch. G, lays it out
  */
 export function ringWorking(ring: Ring, units: UnitSystem): RingWorking {
-  const unitM = units === 'us' ? FOOT_M : 1;
+  const unitM = lengthUnitM(units);
   const placed = ring.map(({ xM, yM }) => ({ east: xM / unitM, north: yM / unitM }));
   const cornerDecimals = decimalsOf(placed.flatMap(({ east, north }) => [east, north]));
   const productDecimals = Math.min(MOST_DECIMALS, 2 * cornerDecimals);

@@ -1,12 +1,12 @@
 import type { OwnPoint } from '../curves/index.ts';
 import {
   areaFigure,
+  areaUnitM2,
   formatAreaSigma,
   formatNumber,
   formatSignificant,
-  SQUARE_FOOT_M2,
-  FOOT_M,
   lengthFigure,
+  lengthUnitM,
   type UnitSystem,
 } from '../units/index.ts';
 import type { SigmaPart, SigmaWorking, Tightener } from './sigmaWorking.ts';
@@ -58,7 +58,7 @@ export function sigmaWords(sigma: SigmaWorking, units: UnitSystem): readonly str
   return [...missing, ...method, ...shared, ...shown, ...scales];
 }
 
-/** What would tighten the ± most, in one line; undefined where it is not known. */
+/** What would tighten the ± most, in one line. */
 export function tightenWords(tightener: Tightener, units: UnitSystem): string {
   const makes = `${percentText(tightener.share)} of this ±`;
   const would = `it would be ${formatAreaSigma(tightener.sigmaWithoutM2, units)}`;
@@ -110,11 +110,11 @@ function partWords(part: SigmaPart): string {
 
 /** How sure a point is, in the person's length unit: "0.16 ft". */
 function pointText(sigmaM: number, units: UnitSystem): string {
-  return `${formatSignificant(units === 'us' ? sigmaM / FOOT_M : sigmaM, 2)} ${lengthFigure(0, units).unit}`;
+  return `${formatSignificant(sigmaM / lengthUnitM(units), 2)} ${lengthFigure(0, units).unit}`;
 }
 
 function areaText(sigmaM2: number, units: UnitSystem): string {
-  return formatNumber(units === 'us' ? sigmaM2 / SQUARE_FOOT_M2 : sigmaM2, 2);
+  return formatNumber(sigmaM2 / areaUnitM2(units), 2);
 }
 
 function percentText(share: number): string {

@@ -1,6 +1,7 @@
 import { areaFigure, formatNumber, formatSignificant, type UnitSystem } from '../units/index.ts';
 import type { Outline } from '../yard.ts';
 import type { ResolvedZone } from './resolved.ts';
+import { workedText } from './workedText.ts';
 
 /** How much larger a zone's ground is than its map. Areas in the person's unit. */
 export interface SlopeWorking {
@@ -33,7 +34,6 @@ export function slopeWorking(zone: ResolvedZone, { slope }: Outline, mapArea: nu
 /** The factor, where it comes from, and map × factor = surface, in lines. */
 export function slopeWords(slope: SlopeWorking, units: UnitSystem): readonly string[] {
   const { grade, factor, mapArea, surfaceArea, isUsed } = slope;
-  const area = (value: number): string => formatNumber(value, units === 'us' ? 2 : 3);
   const factorText = formatNumber(factor, 6);
   const from =
     grade === null
@@ -42,6 +42,6 @@ export function slopeWords(slope: SlopeWorking, units: UnitSystem): readonly str
   const unit = areaFigure(0, units).unit;
   return [
     from,
-    `treated on the map ${area(mapArea)} × ${factorText} = ${area(surfaceArea)} ${unit} of surface; amounts are taken from the ${isUsed ? 'surface' : 'map'}`,
+    `treated on the map ${workedText(mapArea, units)} × ${factorText} = ${workedText(surfaceArea, units)} ${unit} of surface; amounts are taken from the ${isUsed ? 'surface' : 'map'}`,
   ];
 }

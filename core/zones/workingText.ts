@@ -1,4 +1,4 @@
-import { areaFigure, formatNumber, SQUARE_FOOT_M2, type UnitSystem } from '../units/index.ts';
+import { areaFigure, type UnitSystem } from '../units/index.ts';
 import type { AreaWorking, BalanceItem, TakenWorking } from './areaWorking.ts';
 import { sigmaTable, sigmaWords, tightenWords } from './sigmaText.ts';
 import { frameWords } from './frameWords.ts';
@@ -6,6 +6,7 @@ import { RING_FORMULA } from './ringText.ts';
 import { slopeWords } from './slopeWorking.ts';
 import { textTable } from './textTable.ts';
 import { edgesText } from './tracedWorking.ts';
+import { shownText, workedText } from './workedText.ts';
 
 /** What each line of the balance is, for screen and copy alike. */
 export const BALANCE_WORDS: Readonly<Record<BalanceItem, string>> = {
@@ -16,16 +17,6 @@ export const BALANCE_WORDS: Readonly<Record<BalanceItem, string>> = {
   'left out': 'less: keep-offs, strips and check plots',
   treated: 'treated',
 };
-
-/** An area of the working, to its last digit. */
-export function workedText(area: number, units: UnitSystem): string {
-  return formatNumber(area, units === 'us' ? 2 : 3);
-}
-
-/** An area as screen and sheet show it. */
-export function shownText(area: number, units: UnitSystem): string {
-  return areaFigure(units === 'us' ? area * SQUARE_FOOT_M2 : area, units).text;
-}
 
 /** Where rounding made a shown figure other than the nearest; empty where it did not. */
 export function roundingWords({ balance, units }: AreaWorking): readonly string[] {

@@ -3,10 +3,11 @@ import { sheetFigures } from '../../core/sheet/index.ts';
 import {
   apportionForDisplay,
   areaFigure,
-  FOOT_M,
   formatNumber,
   formatTime,
   lengthFigure,
+  lengthUnitM,
+  sum,
   volumeFigure,
 } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
@@ -67,9 +68,9 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
 
 /** Walks in whole feet or metres, on and off, that add up as shown. */
 function walkTexts(sections: readonly SectionFigures[], units: UnitSystem) {
-  const stepM = units === 'us' ? FOOT_M : 1;
+  const stepM = lengthUnitM(units);
   const walksM = sections.map((section) => section.onLengthM + section.offLengthM);
-  const totalM = walksM.reduce((sumM, walkM) => sumM + walkM, 0);
+  const totalM = sum(walksM);
   const shownM = apportionForDisplay(walksM, stepM, totalM);
   const text = (lengthM: number): string => formatNumber(lengthM / stepM, 0);
   return {

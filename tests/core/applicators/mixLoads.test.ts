@@ -10,7 +10,7 @@ import {
   litres,
   SQUARE_FOOT_M2,
   THOUSAND_FT2_M2,
-  totalL,
+  sum,
   volumeStepL,
   volumeUnitFor,
 } from '../../../core/units/index.ts';
@@ -35,7 +35,7 @@ describe('a tank', () => {
     [4, 4, 0.5].forEach((expected, i) => {
       expect(filled[i]).toBeCloseTo(expected, 10); // the method: 1.25 gal × 3.2, 3.2, 0.4
     });
-    expect(formatVolume(totalL(mixes.map((mix) => litres(mix.productL))), 'us')).toBe('20.4 fl oz'); // 9.6 + 9.6 + 1.2
+    expect(formatVolume(sum(mixes.map((mix) => mix.productL)), 'us')).toBe('20.4 fl oz'); // 9.6 + 9.6 + 1.2
     expect(mixes.map((mix) => mix.dialRatio)).toEqual([null, null, null]); // a tank has no dial
   });
 
@@ -108,13 +108,14 @@ describe('the loads of a job', () => {
         const product = productWith({ rateLPerM2: flOzPer1000Ft2(flOz) });
         const sections = areasM2.map((areaM2, i) => ({ id: `A${i}`, areaM2 }));
         const amounts = mixLoads(sections, product, applicatorWith()).map((mix) => litres(mix.productL));
+        const totalL = sum(amounts);
         const unit = volumeUnitFor(Math.max(...amounts), units);
-        const shown = apportionForDisplay(amounts, volumeStepL(unit), totalL(amounts));
+        const shown = apportionForDisplay(amounts, volumeStepL(unit), totalL);
         const lastDigits = (volumeL: number) =>
           Number(formatVolume(volumeL, units, unit).replace(/[^\d]/g, ''));
-        const sum = shown.reduce((digits, amountL) => digits + lastDigits(amountL), 0);
-        expect(sum).toBe(Math.round(totalL(amounts) / volumeStepL(unit)));
-        expect(sum).toBe(lastDigits(totalL(shown)));
+        const digits = sum(shown.map(lastDigits));
+        expect(digits).toBe(Math.round(totalL / volumeStepL(unit)));
+        expect(digits).toBe(lastDigits(sum(shown)));
       }),
       { numRuns: 10_000, seed: 20261125 },
     );

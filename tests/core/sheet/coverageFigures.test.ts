@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { coverageFigures, sheetFigures } from '../../../core/sheet/index.ts';
-import { areaStepM2 } from '../../../core/zones/index.ts';
+import { areaStepM2 } from '../../../core/units/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
 import { NINE_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';

@@ -1,7 +1,16 @@
 import { expect, test } from 'vitest';
-import { litres, totalL } from '../../../core/units/index.ts';
+import { degrees, litres, litresPerM2, metres, seconds, squareMetres } from '../../../core/units/index.ts';
 
-test('volumes add up, and none at all add up to nothing', () => {
-  expect(totalL([litres(1.5), litres(2.25)])).toBe(3.75); // 1.5 + 2.25
-  expect(totalL([])).toBe(0); // empty sum
+test('saying what a number is changes nothing of it', () => {
+  const makers: readonly ((value: number) => number)[] = [
+    degrees,
+    litres,
+    litresPerM2,
+    metres,
+    seconds,
+    squareMetres,
+  ];
+  for (const brand of makers) {
+    expect([1.5, -0, 5e-324].map((value) => brand(value))).toEqual([1.5, -0, 5e-324]); // the input
+  }
 });

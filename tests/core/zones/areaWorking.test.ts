@@ -1,9 +1,9 @@
 import { tracedRing } from '../../../core/curves/index.ts';
 import { describe, expect, test } from 'vitest';
 import { GRID_M, ringPerimeterM } from '../../../core/kernel/index.ts';
-import { FOOT_M, SQUARE_FOOT_M2, type UnitSystem } from '../../../core/units/index.ts';
+import { areaStepM2, FOOT_M, SQUARE_FOOT_M2, type UnitSystem } from '../../../core/units/index.ts';
 import type { Outline, Yard } from '../../../core/yard.ts';
-import { areaStepM2, areaWorking, printedZones, resolveZones } from '../../../core/zones/index.ts';
+import { areaWorking, printedZones, resolveZones } from '../../../core/zones/index.ts';
 import { outline, rect } from '../../support/builders.ts';
 import { yardOf } from '../../support/drawing.ts';
 import { expectNear } from '../../support/expectNear.ts';

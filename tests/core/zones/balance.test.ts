@@ -1,13 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { regionsAreaM2, ringPerimeterM, unionRegions } from '../../../core/kernel/index.ts';
+import { areaStepM2 } from '../../../core/units/index.ts';
 import type { Outline, OverlapRule, TracedCorner } from '../../../core/yard.ts';
-import {
-  areaStepM2,
-  type ResolvedYard,
-  printedSum,
-  printedZones,
-  resolveZones,
-} from '../../../core/zones/index.ts';
+import { type ResolvedYard, printedSum, printedZones, resolveZones } from '../../../core/zones/index.ts';
 import { groundOf, outline, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { overlappingYard } from '../../support/overlappingYard.ts';

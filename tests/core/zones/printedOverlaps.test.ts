@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { areaStepM2, printedOverlaps, printedZones, resolveZones } from '../../../core/zones/index.ts';
+import { areaStepM2 } from '../../../core/units/index.ts';
+import { printedOverlaps, printedZones, resolveZones } from '../../../core/zones/index.ts';
 import { groundOf, outline, rect, region } from '../../support/builders.ts';
 
 test('what a zone loses to each of two others adds up to what its row shows', () => {

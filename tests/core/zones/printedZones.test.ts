@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { areaFigure, type UnitSystem } from '../../../core/units/index.ts';
+import { areaFigure, areaStepM2, type UnitSystem } from '../../../core/units/index.ts';
 import { LEVEL, spreadOf } from '../../support/builders.ts';
-import { areaStepM2, printedSum, printedZones, type ResolvedZone } from '../../../core/zones/index.ts';
+import { printedSum, printedZones, type ResolvedZone } from '../../../core/zones/index.ts';
 
 const zone = (parts: readonly [number, number, number, number], sigmaM2: number | null): ResolvedZone => {
   const [treatedAreaM2, leftOutM2, cutOutAreaM2, ownedByOtherAreaM2] = parts;
