@@ -50,7 +50,7 @@ export function valueText(problem: ValueTrouble, units: UnitSystem): ProblemText
     case 'value/no-scale':
       return say(
         `${atStart(problem.where.field)} has no scale yet, so nothing on it has a size.`,
-        'Give one known length on the picture first.',
+        'Give it a known length on the Ground page first.',
       );
     case 'value/rate-over-label':
       return say(

@@ -72,7 +72,7 @@ export function tightenWords(tightener: Tightener, units: UnitSystem): string {
       return `No corner stands out. The ${tightener.points} of ${tightener.name} together make ${makes}: measured exactly ${would}.`;
     case 'scale':
       return tightener.isByLengths
-        ? `The scale of ${tightener.pictureName} makes ${makes}: a longer known length would help. Known exactly ${would}.`
+        ? `The scale of ${tightener.pictureName} makes ${makes}: longer known lengths that agree would help. Known exactly ${would}.`
         : `The scale of ${tightener.pictureName} makes ${makes}: known exactly ${would}.`;
   }
 }

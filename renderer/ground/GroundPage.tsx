@@ -77,20 +77,19 @@ export function GroundPage() {
           onChoose={(unitSystem) => setDetails('change units', { unitSystem })}
         />
         <FigureField
-          label="a corner is placed to within"
+          label="a corner is within ±"
           shown={details.cornerSigmaM === null ? '' : pointSigmaFigure(details.cornerSigmaM, units)}
           unit={units === 'us' ? 'ft' : 'm'}
           note={
             details.cornerSigmaM === null
               ? 'not stated: no ± of what is placed by hand'
-              : '±, where nothing nearer says'
+              : 'unless its outline or picture says'
           }
           units={units}
           parse={(typed) => readPointSigma(typed, units)}
           onCommit={(cornerSigmaM) => setDetails('state corner accuracy', { cornerSigmaM })}
         />
       </PagePart>
-      <PlacePart />
       <PagePart title="Traced over">
         {yard.pictures.map((picture) => (
           <PictureLines key={picture.id} picture={picture} />
@@ -99,6 +98,7 @@ export function GroundPage() {
           <p className="said">A bare grid: lengths are typed or drawn to scale.</p>
         )}
       </PagePart>
+      <PlacePart />
       <SlopeGroundPart />
       <PagePart title="In and out">
         <div className="do-row">

@@ -61,7 +61,7 @@ export function SelectedCheck({ checked }: { readonly checked: CheckedDistance }
         <span>of that the tape’s own</span>
         <span>
           ± {fineLengthFigure(tapeSigmaM(check.tapedM), units).text} {USUAL_UNITS[units].length}{' '}
-          <span className="note">usual, no source</span>
+          <span className="note">a usual figure, not yours</span>
         </span>
       </div>
       {picture && (

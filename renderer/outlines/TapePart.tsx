@@ -31,7 +31,7 @@ const CHOICES: readonly (readonly [Figure, string])[] = [
 export function TapePart() {
   const [figure, setFigure] = useState<Figure>('rectangle');
   return (
-    <Folded title="Draw by tape" aside="drawn to scale, not worked out beside it">
+    <Folded title="Draw by tape" aside="figures, offsets, ties, chains, rays">
       <ChoiceField<Figure> label="figure" value={figure} choices={CHOICES} onChoose={setFigure} />
       {figure === 'tie' ? <TapeTie /> : <FigureForm key={figure} name={figure} />}
     </Folded>

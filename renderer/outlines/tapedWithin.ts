@@ -16,7 +16,7 @@ export function readWithin(typed: string, units: UnitSystem): Result<number | nu
 
 export function withinNote(typed: string, units: UnitSystem): string {
   if (typed === '') return 'as the yard says';
-  return typed === USUAL_WITHIN[units] ? 'usual, no source' : 'one standard deviation';
+  return typed === USUAL_WITHIN[units] ? 'a usual figure, not yours' : 'one standard deviation';
 }
 
 /** What is kept with the outline: the larger of what the person states and what the measuring itself shows. */

@@ -65,7 +65,7 @@ test('every point of a curve has its words', () => {
   expect(lineOf({ kind: 'rim', place })).toContain('The radius of Lawn');
   expect(lineOf({ kind: 'width-end', place })).toContain('The width of Lawn');
   expect(tightenWords(SIGMA.tightener as NonNullable<SigmaWorking['tightener']>, 'us')).toBe(
-    'The scale of plan.png makes 80% of this ±: a longer known length would help. Known exactly it would be ± 10 ft².',
+    'The scale of plan.png makes 80% of this ±: longer known lengths that agree would help. Known exactly it would be ± 10 ft².',
   );
   const stated = { ...(SIGMA.tightener as NonNullable<SigmaWorking['tightener']>), isByLengths: false };
   expect(tightenWords(stated, 'us')).toBe(

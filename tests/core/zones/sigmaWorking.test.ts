@@ -99,7 +99,7 @@ describe('what would tighten it is said in one line', () => {
     // A length of 10 m pointed at to 0.1 m at both ends and taped to 0.01 m: 1.418 %, twice that of 1,200 m² is 34 m²;
     // corners of one pixel make 0.1 × 50 m = 5 m², 2 % of the square.
     expect(lineOf({})).toBe(
-      'The scale of plan.png makes 98% of this ±: a longer known length would help. Known exactly it would be ± 5.0 m².',
+      'The scale of plan.png makes 98% of this ±: longer known lengths that agree would help. Known exactly it would be ± 5.0 m².',
     );
     expect(lineOf({ scaleSigma: 0.01 })).toContain(
       'The scale of plan.png makes 96% of this ±: known exactly',

@@ -16,8 +16,8 @@ test('how well corners were taped is read in the person’s units; nothing typed
   expect(kindsOf(readWithin('well', 'us'))).toEqual(['value/not-a-number']);
 });
 
-test('the usual figure is marked as having no source, another is the person’s own', () => {
-  expect(withinNote(USUAL_WITHIN.us, 'us')).toContain('no source');
+test('the usual figure is marked as such, another is the person’s own', () => {
+  expect(withinNote(USUAL_WITHIN.us, 'us')).toContain('not yours');
   expect(withinNote('0.3', 'us')).toBe('one standard deviation');
   expect(withinNote('', 'us')).toBe('as the yard says');
 });
