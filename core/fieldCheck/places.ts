@@ -1,4 +1,4 @@
-import { type RingBounds, ringBounds } from '../kernel/index.ts';
+import { ringBounds, windIn } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, Traced } from '../yard.ts';
 
@@ -23,7 +23,7 @@ export function cornersOf(outline: Outline): readonly NamedPlace[] {
     return points.map(({ xM, yM }, i) => ({
       at: { xM, yM },
       ...wordsOf(outline, ring, i),
-      side: windIn(box, { xM, yM }),
+      side: windIn(box, { xM, yM }).name,
     }));
   });
 }
@@ -72,23 +72,4 @@ function wordsOf(outline: Outline, ring: number, i: number): Pick<NamedPlace, 'w
   if (kind === 'corners') return { words: `corner ${i + 1} of ${of}`, short: `${of} ${i + 1}` };
   const end = (kind === 'circle' ? CIRCLE_ENDS : ELLIPSE_ENDS)[i] ?? '';
   return { words: `${end} of ${of}`, short: `${of} ${end}` };
-}
-
-const WINDS = [
-  'north',
-  'north-east',
-  'east',
-  'south-east',
-  'south',
-  'south-west',
-  'west',
-  'north-west',
-] as const;
-
-/** The nearest of the eight winds from the middle of a box, which counts as square: a corner is a corner. */
-function windIn(box: RingBounds, { xM, yM }: YardPoint): string {
-  const across = (2 * xM - box.minXM - box.maxXM) / (box.maxXM - box.minXM || 1);
-  const up = (2 * yM - box.minYM - box.maxYM) / (box.maxYM - box.minYM || 1);
-  const eighths = Math.round(Math.atan2(across, up) / (Math.PI / 4));
-  return WINDS[(eighths + 8) % 8] ?? 'north';
 }

@@ -33,3 +33,4 @@ export {
   subtractRegions,
   unionRegions,
 } from './overlay.ts';
+export { type Wind, windIn } from './wind.ts';

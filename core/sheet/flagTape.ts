@@ -1,7 +1,8 @@
-import { outlineRings, tracedRing } from '../curves/index.ts';
+import { tracedRing } from '../curves/index.ts';
+import { ringBounds, windIn } from '../kernel/index.ts';
 import type { CutLine } from '../sections/index.ts';
-import type { Ring, YardPoint } from '../spaces.ts';
-import type { Outline, Yard } from '../yard.ts';
+import type { YardPoint } from '../spaces.ts';
+import type { Outline, Traced, TracedCorner, Yard } from '../yard.ts';
 
 /**
  * How to find one end of a cut line with a tape: so far along a straight edge from its nearer corner or, where
@@ -20,7 +21,7 @@ export interface FlagTape {
 /** An end this near an edge is on it; the planners place ends on the treated ground's edge to the kernel grid. */
 const ON_EDGE_M = 0.02;
 
-/** Shorter edges are steps of a curve: their corners cannot be found on the ground. */
+/** Shorter edges are steps of a curve set corner by corner: they cannot be found on the ground. */
 const LEAST_EDGE_M = 1;
 
 const EDGE_KINDS: readonly Outline['kind'][] = ['zone', 'building', 'hardscape', 'bed', 'water', 'keep-off'];
@@ -65,7 +66,9 @@ function findTapeOnEdge(yard: Yard, flag: YardPoint): FlagTape | undefined {
   for (const kind of EDGE_KINDS) {
     const tapes = yard.outlines
       .filter((outline) => outline.kind === kind)
-      .flatMap((outline) => outlineRings(outline).map((ring) => findTapeOnRing(outline, ring, flag)))
+      .flatMap((outline) =>
+        [outline.outer, ...outline.holes].map((traced) => findTapeOnRing(outline, traced, flag)),
+      )
       .filter((tape) => tape !== undefined);
     const [first, ...others] = tapes;
     if (first !== undefined) {
@@ -75,10 +78,13 @@ function findTapeOnEdge(yard: Yard, flag: YardPoint): FlagTape | undefined {
   return undefined;
 }
 
-function findTapeOnRing(outline: Outline, ring: Ring, flag: YardPoint): FlagTape | undefined {
-  for (let i = 0; i < ring.length; i++) {
-    const a = ring[i] as YardPoint;
-    const b = ring[(i + 1) % ring.length] as YardPoint;
+/** Straight edges alone: the corners that stand for a curve are nowhere on the ground. */
+function findTapeOnRing(outline: Outline, traced: Traced, flag: YardPoint): FlagTape | undefined {
+  if (traced.kind !== 'corners') return undefined;
+  const { corners } = traced;
+  for (const [i, a] of corners.entries()) {
+    if (a.run !== undefined) continue;
+    const b = corners[(i + 1) % corners.length] as TracedCorner;
     const lengthM = Math.hypot(b.xM - a.xM, b.yM - a.yM);
     if (lengthM < LEAST_EDGE_M) continue;
     const ux = (b.xM - a.xM) / lengthM;
@@ -92,23 +98,9 @@ function findTapeOnRing(outline: Outline, ring: Ring, flag: YardPoint): FlagTape
       flag,
       corner,
       alongM: Math.max(0, fromStart ? alongM : lengthM - alongM),
-      cornerName: `${windOf(tracedRing(outline.outer), corner)} corner`,
+      cornerName: `${windIn(ringBounds(tracedRing(outline.outer)), corner).letters} corner`,
       outline,
     };
   }
   return undefined;
-}
-
-const WINDS = ['E', 'NE', 'N', 'NW', 'W', 'SW', 'S', 'SE'] as const;
-
-/** On which side of the middle of an outline a corner lies, seen in the outline's own proportions. */
-function windOf(ring: Ring, corner: YardPoint): string {
-  const xs = ring.map((point) => point.xM);
-  const ys = ring.map((point) => point.yM);
-  const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  const [low, high] = [Math.min(...ys), Math.max(...ys)];
-  const x = (corner.xM - (left + right) / 2) / (right - left);
-  const y = (corner.yM - (low + high) / 2) / (high - low);
-  const eighth = Math.round(Math.atan2(y, x) / (Math.PI / 4));
-  return WINDS[(eighth + 8) % 8] as string;
 }

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
+import { tracedRing } from '../../../core/curves/index.ts';
+import { distanceM } from '../../../core/kernel/index.ts';
 import { findFlagTapes } from '../../../core/sheet/flagTape.ts';
+import { outline, rect } from '../../support/builders.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
 import { NINE_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';
 import { expectNear } from '../../support/expectNear.ts';
@@ -27,6 +30,27 @@ test('an end that lies on no straight edge and no line has no tape', () => {
   const [from, to] = findFlagTapes(yard, crown, []);
   expect(from).toBeUndefined();
   expect(to?.alongM).toBe(6); // from the corner at x = 0 or at x = 12, as far either way
+});
+
+test('an end on a curve has no tape, however long the chords it is drawn with', () => {
+  const wide = {
+    kind: 'corners' as const,
+    corners: [
+      { xM: 0, yM: 0, run: { kind: 'arc' as const, via: { xM: 100, yM: -10 } } },
+      { xM: 200, yM: 0 },
+      { xM: 200, yM: 60 },
+      { xM: 0, yM: 60 },
+    ],
+  };
+  const lawn = { ...outline('zone', 'lawn', rect(0, 0, 1, 1)), outer: wide };
+  const drawn = tracedRing(wide);
+  const flag = drawn[10] ?? { xM: 0, yM: 0 };
+  expect(distanceM(flag, drawn[11] ?? flag)).toBeGreaterThan(2); // longer than the least edge a tape is held to
+  const cut = { from: flag, to: { xM: flag.xM, yM: 60 }, between: ['A1', 'A2'] } as const;
+  const [low, high] = findFlagTapes({ ...yard, outlines: [lawn] }, cut, []);
+  expect(low).toBeUndefined();
+  expect(high?.cornerName).toBe('NW corner');
+  expectNear(high?.alongM ?? Number.NaN, flag.xM, 1e-9, 'm'); // from (0, 60)
 });
 
 test('an end on another cut line is taped along that line from its flag on the edge', () => {
