@@ -6,47 +6,53 @@ import {
   formatTime,
   formatVolume,
 } from '../../core/units/index.ts';
+import { coverageFigures, sheetFigures } from '../../core/sheet/index.ts';
 import type { HoseReach } from '../../core/hose/index.ts';
 import type { MadePlan } from './makePlan.ts';
 import { tableText } from './tableText.ts';
 
-/** A plan in a few lines for a terminal: the sections, their sum, the ground covered and the hose. */
+/**
+ * A plan in a few lines for a terminal: the sections, their sum, the ground covered and the hose. Areas, amounts and
+ * coverage are the figures of screen and sheet, which add up.
+ */
 export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | undefined): string {
   const units = yard.details.unitSystem;
-  const { ground, mixes } = plan;
+  const { ground } = plan;
+  const { loads, zoneSum, productUnit, carrierUnit, productTotalL, carrierTotalL } = sheetFigures(
+    plan,
+    units,
+  );
   const beyond = new Map(hose?.sections.map((section) => [section.id, section]));
+  const product = (volumeL: number): string => formatVolume(volumeL, units, productUnit);
+  const carrier = (volumeL: number): string => formatVolume(volumeL, units, carrierUnit);
   const rows = ground.sections.map((section) => {
     const figures = ground.sectionFigures.find((each) => each.sectionId === section.id);
-    const mix = mixes.find((each) => each.sectionId === section.id);
+    const load = loads.find((each) => each.section === section);
     const reach = beyond.get(section.id);
     return [
       section.id,
       section.zoneName,
-      formatArea(section.areaM2, units),
+      formatArea(load?.areaM2 ?? section.areaM2, units),
       String(figures?.passes ?? 0),
       formatLength((figures?.onLengthM ?? 0) + (figures?.offLengthM ?? 0), units),
       formatTime(figures?.timeS ?? 0),
       formatAngle(Math.round(figures?.headingDeg ?? 0)),
-      ...(hasMix ? [amount(mix?.productL ?? 0), amount(mix?.carrierL ?? 0)] : []),
+      ...(hasMix ? [product(load?.productL ?? 0), carrier(load?.carrierL ?? 0)] : []),
       ...(reach === undefined
         ? []
         : [`${formatLength(reach.neededM, units)}${reach.isBeyond ? ' beyond' : ''}`]),
     ];
   });
-  function amount(volumeL: number): string {
-    return formatVolume(volumeL, units);
-  }
-  const { coverage } = ground;
-  const share = (areaM2: number): string => formatPercent(areaM2 / coverage.treatedM2);
+  const coverage = coverageFigures(plan, zoneSum.treatedM2, units);
   const total = [
     'total',
     '',
-    formatArea(coverage.treatedM2, units),
+    formatArea(zoneSum.treatedM2, units),
     String(ground.passes.length),
     formatLength(ground.onLengthM + ground.offLengthM, units),
     formatTime(ground.timeS),
     '',
-    ...(hasMix ? [amount(plan.productTotalL), amount(plan.carrierTotalL)] : []),
+    ...(hasMix ? [product(productTotalL), carrier(carrierTotalL)] : []),
     ...(hose === undefined ? [] : ['']),
   ];
   const head = [
@@ -61,10 +67,10 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
     ...(hose === undefined ? [] : ['hose needed']),
   ];
   const covered = [
-    `once ${share(coverage.onceM2)}`,
-    `twice ${share(coverage.twiceM2)}`,
-    `missed ${share(coverage.missedM2)}`,
-    `outside ${share(coverage.outsideM2)}`,
+    `once ${formatPercent(coverage.once.share)}`,
+    `twice ${formatPercent(coverage.twice.share)}`,
+    `missed ${formatPercent(coverage.missed.share)}`,
+    `outside ${formatPercent(coverage.outside.share)}`,
   ].join(', ');
   const hoseLine =
     hose === undefined

@@ -16,6 +16,7 @@ export interface Summary {
   readonly zones: readonly ZoneSummary[];
   /** sigmaM2 counts an edge two zones share once, so it is not the root of the sum of squares. */
   readonly totals: Omit<ZoneSummary, 'name' | 'surfaceFactor'>;
+  /** The zone that owns the ground they share first. */
   readonly overlaps: readonly { readonly between: readonly string[]; readonly areaM2: number }[];
   readonly warnings: readonly string[];
 }
@@ -25,7 +26,7 @@ export interface ZoneSummary {
   readonly grossAreaM2: number;
   readonly cutOutAreaM2: number;
   readonly ownedByOtherAreaM2: number;
-  /** Zone less cut-outs and less ground owned by an earlier zone. */
+  /** Zone less cut-outs and less ground owned by another zone. */
   readonly netAreaM2: number;
   /** Net less keep-off strips and check plots. */
   readonly treatedAreaM2: number;

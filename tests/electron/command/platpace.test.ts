@@ -151,6 +151,12 @@ describe('platpace plan', () => {
     );
     expect(code).toBe(0);
     expect(out).toMatch(/product +carrier/);
+    const areasFt2 = [...out.matchAll(/^(?:[A-Z]\d+|total).*? ([\d,]+) ft²/gm)].map(([, text = '']) =>
+      Number(text.replaceAll(',', '')),
+    );
+    expect(areasFt2.length).toBeGreaterThan(1);
+    const total = areasFt2.pop();
+    expect(areasFt2.reduce((sum, areaFt2) => sum + areaFt2, 0)).toBe(total); // rows add up to their sum as shown
   });
 
   test('prints the plan where --json has no path', async () => {
