@@ -54,6 +54,6 @@ export function tightener(spread: AreaSpread): Contribution | undefined {
   const rows = contributions(spread);
   const of = (kind: Contribution['of']['kind']) => rows.find((row) => row.of.kind === kind);
   const [outline, point, scale] = [of('outline'), of('point'), of('scale')];
-  if (scale !== undefined && scale.share >= (outline?.share ?? 0)) return scale;
-  return (point?.share ?? 0) >= WORTH_A_WALK ? point : outline;
+  const ofPoints = (point?.share ?? 0) >= WORTH_A_WALK ? point : outline;
+  return (scale?.share ?? 0) > (ofPoints?.share ?? 0) ? scale : ofPoints;
 }

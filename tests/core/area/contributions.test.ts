@@ -32,7 +32,8 @@ test('what would tighten it most is a scale, else a corner that stands out, else
   expect(kind(...even, scale(4))).toBe('scale'); // 16 of 28, over the lawn's 12
   expect(kind(...even, scale(3))).toBe('outline'); // 9 of 21, under the lawn's 12; no corner has a fifth
   expect(kind(...even, point('lawn', 12, 2), scale(3))).toBe('outline'); // 4 of 25 is no fifth
-  expect(kind(...even, point('lawn', 12, 3), scale(3))).toBe('point'); // 9 of 30
+  expect(kind(...even, point('lawn', 12, 3), scale(3))).toBe('point'); // 9 of 30, as much as the scale's
+  expect(kind(...even, point('lawn', 12, 3), scale(4))).toBe('scale'); // 16 of 37, under the lawn's 21, over the corner's 9
 });
 
 test('of what is not known nothing can be said', () => {
