@@ -74,7 +74,7 @@ function outlineName(outline: Outline, { resolved, lens, units, zoneNames }: Nam
   const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);
   const treatedM2 = shownTreatedM2(resolved, units, outline.id);
   const area = treatedM2 === undefined ? '' : formatArea(treatedM2, units);
-  const words = outline.name;
+  const words = shortened(outline.name);
   const widthPx = Math.max(words.length, area.length) * LETTER_PX * (zone ? 1.15 : 1);
   const heightPx = area === '' ? LINE_PX : 2 * LINE_PX;
   // Over a plan a name beside its shape would stand on passes; the hatch tells what it is. A check plot must be found.
@@ -82,6 +82,13 @@ function outlineName(outline: Outline, { resolved, lens, units, zoneNames }: Nam
   const places = outlinePlaces(outline, zone, lens, widthPx, heightPx, besideToo);
   const className = outline.kind === 'zone' ? 'zone-name' : 'thing-name';
   return { ask: { key: outline.id, widthPx, heightPx, places }, words, area, className };
+}
+
+/** A whole address as a name would find no place on its lawn; the columns have it in full. */
+const MOST_LETTERS = 24;
+
+function shortened(name: string): string {
+  return name.length <= MOST_LETTERS ? name : `${name.slice(0, MOST_LETTERS - 1).trimEnd()}…`;
 }
 
 /** Beside a mark, on the side of the yard's middle first, where there is paper; then over and under. */

@@ -61,9 +61,10 @@ export function OverlapsPart() {
               key="give"
               type="button"
               className="do"
+              aria-label={`give it over to ${nameOf(otherId)}`}
               onClick={() => session.edit(giveOverlap(yard, otherId, ownerId))}
             >
-              give it to {nameOf(otherId)}
+              give it over
             </button>,
           ],
         }))}

@@ -15,6 +15,6 @@ test('one lawn: its turf and what is cut out of it', () => {
 
 test('two that share ground: as drawn, less what is in both', () => {
   expect(words([0, 0, 20, 10], [15, 0, 20, 10])).toBe(
-    'zones as drawn 400.0 - in more than one 50.0 = ground 350.0 m² = turf 346.0 + cut out 4.0', // 5 * 10 in both
+    'zones as drawn 400.0 − in more than one 50.0 = ground 350.0 m² = turf 346.0 + cut out 4.0', // 5 * 10 in both
   );
 });
