@@ -74,6 +74,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${problem.where.name} stretches the yard to ${formatLength(problem.facts.extentM, units)} across, more than a yard can be.`,
         'Check its scale and its coordinates.',
       );
+    case 'shape/no-grade':
+      return say(
+        `${problem.where.name} has a slope that ground cannot have.`,
+        `Give a slope from level to ${formatPercent(problem.facts.mostGrade)}, or take it away.`,
+      );
     case 'shape/steep':
       return say(
         `${problem.where.name} is steeper than 33% on ${formatArea(problem.facts.steepM2, units)}, up to ${formatPercent(problem.facts.steepestGrade)}.`,

@@ -21,6 +21,7 @@ export type Problem =
     >
   | ShapeProblem<'shape/keep-off-width', { readonly widthM: number; readonly mostM: number }>
   | ShapeProblem<'shape/too-large', { readonly extentM: number }>
+  | ShapeProblem<'shape/no-grade', { readonly mostGrade: number }>
   | ShapeProblem<'shape/steep', { readonly steepM2: number; readonly steepestGrade: number }>
   | ShapeProblem<'shape/heights-missing', { readonly missingM2: number }>
   // value/: the person mends it at a field

@@ -32,6 +32,7 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   },
   'shape/keep-off-width': { kind: 'shape/keep-off-width', where: SHAPE, facts: { widthM: -1, mostM: 100 } },
   'shape/too-large': { kind: 'shape/too-large', where: SHAPE, facts: { extentM: 304_800 } },
+  'shape/no-grade': { kind: 'shape/no-grade', where: SHAPE, facts: { mostGrade: 2 } },
   'shape/steep': { kind: 'shape/steep', where: SHAPE, facts: { steepM2: 40, steepestGrade: 0.42 } },
   'shape/heights-missing': { kind: 'shape/heights-missing', where: SHAPE, facts: { missingM2: 12 } },
   'value/not-a-number': { kind: 'value/not-a-number', where: FIELD, facts: { typed: 'twelve' } },

@@ -29,3 +29,14 @@ test.each<[string, Traced, readonly string[]]>([
     })),
   );
 });
+
+test.each([
+  [Number.NaN, 1],
+  [1, Number.NEGATIVE_INFINITY],
+])('an arc through (%d, %d) is said, for it would be drawn straight', (xM, yM) => {
+  const bent = { xM: 0, yM: 0, run: { kind: 'arc', via: { xM, yM } } } as const;
+  const traced: Traced = { kind: 'corners', corners: [bent, { xM: 3, yM: 0 }, { xM: 0, yM: 2 }] };
+  expect(figureProblems(traced, 'o1', 'pond')).toStrictEqual([
+    { kind: 'shape/not-finite', where: { outlineId: 'o1', name: 'pond' }, facts: {} },
+  ]);
+});

@@ -22,6 +22,36 @@ test('all that is wrong with its rings is said, under its name, each time', () =
   }
 });
 
+test.each([Number.NaN, -0.3, 2.01, 1e300])('a slope of %d is none that ground can have', (grade) => {
+  const bank: Outline = { ...outline('zone', 'bank', rect(0, 0, 3, 2)), slope: { kind: 'grade', grade } };
+  expect(checkOutline(bank)).toMatchObject({
+    ok: false,
+    problems: [{ kind: 'shape/no-grade', where: { outlineId: 'bank' }, facts: { mostGrade: 2 } }],
+  });
+});
+
+test('the steepest slope that may be typed stands, and so does level ground', () => {
+  for (const grade of [0, 2]) {
+    const bank: Outline = { ...outline('zone', 'bank', rect(0, 0, 3, 2)), slope: { kind: 'grade', grade } };
+    expect(checkOutline(bank).ok).toBe(true);
+  }
+});
+
+test('an arc through a place that is none is said, not taken as straight', () => {
+  for (const xM of [Number.NaN, Number.POSITIVE_INFINITY]) {
+    const [first, ...more] = rect(0, 0, 3, 2);
+    const bent = { ...first, xM: 0, yM: 0, run: { kind: 'arc', via: { xM, yM: -1 } } } as const;
+    const bed: Outline = {
+      ...outline('bed', 'roses', rect(0, 0, 3, 2)),
+      outer: { kind: 'corners', corners: [bent, ...more] },
+    };
+    expect(checkOutline(bed)).toMatchObject({
+      ok: false,
+      problems: [{ kind: 'shape/not-finite', where: { outlineId: 'roses' } }],
+    });
+  }
+});
+
 test('a circle or an ellipse without a size is said by its size, not as corners at one place', () => {
   const pond: Outline = {
     ...outline('water', 'pond', rect(0, 0, 3, 2)),
