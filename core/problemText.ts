@@ -71,7 +71,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'shape/too-large':
       return say(
-        `${problem.where.name} stretches the yard to ${formatLength(problem.facts.extentM, units)} across, more than a yard can be.`,
+        `${problem.where.name} stretches the yard to ${lengthOrNone(problem.facts.extentM, units)} across, more than a yard can be.`,
         'Check its scale and its coordinates.',
       );
     case 'shape/no-grade':

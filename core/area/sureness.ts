@@ -31,17 +31,14 @@ export interface PictureScale {
 
 /** How sure every point of a yard is. */
 export interface Sureness {
+  /** By the outline a point is of; null = the end of a cut line, which is as sure as the yard says. */
   readonly baseOf: (outlineId: string | null) => PointBase;
   /** For a point at whose place there are others, the surest of them all: they are one point. */
   readonly surest: ReadonlyMap<PlacedPoint, PlacedPoint>;
 }
 
-/**
- * How sure a yard's points are. A sigma of nought is never true and counts as not stated.
- *
- * @param cutLineSigmaM of the ends of cut lines, flagged by tape; null = as the yard says
- */
-export function surenessOf(ground: SurenessGround, cutLineSigmaM: number | null = null): Sureness {
+/** How sure a yard's points are. A sigma of nought is never true and counts as not stated. */
+export function surenessOf(ground: SurenessGround): Sureness {
   const { outlines, details } = ground;
   const scales = new Map(ground.pictures.map((picture) => [picture.id, scaleOf(picture)]));
   const pictures = new Map(ground.pictures.map((picture) => [picture.id, picture]));
@@ -53,9 +50,8 @@ export function surenessOf(ground: SurenessGround, cutLineSigmaM: number | null 
       return [id, { by, sigmaM, scale }] as const;
     }),
   );
-  const cutLine = sigmaBase(null, undefined, details.cornerSigmaM ?? cutLineSigmaM);
-  const baseOf = (outlineId: string | null): PointBase =>
-    bases.get(outlineId ?? '') ?? { ...cutLine, scale: null };
+  const ofYard: PointBase = { ...sigmaBase(null, undefined, details.cornerSigmaM), scale: null };
+  const baseOf = (outlineId: string | null): PointBase => bases.get(outlineId ?? '') ?? ofYard;
   return { baseOf, surest: surestOf(outlines, baseOf) };
 }
 
@@ -85,9 +81,12 @@ function sigmaBase(
   return { by: 'yard', sigmaM: stated(ofYardM) };
 }
 
+/** In metres, or as a part of a scale: what is as sure as that says nothing of a yard, which is smaller. */
+const MOST_SIGMA = 1e4;
+
 /** Written so that NaN is not stated either. */
 function stated(sigma: number | null): number | null {
-  return sigma !== null && sigma > 0 && sigma < Infinity ? sigma : null;
+  return sigma !== null && sigma > 0 && sigma < MOST_SIGMA ? sigma : null;
 }
 
 function scaleOf(picture: Picture): PictureScale {

@@ -24,6 +24,10 @@ export function moreOrLess(ratio: number, more = 'more', less = 'less'): string 
   return `${formatSignificant(Math.abs(ratio - 1) * 100, 2)}% ${ratio < 1 ? less : more}`;
 }
 
+/** 2 π a of WGS 84, in metres. What a damaged file holds beyond it has no digits worth reading. */
+const ROUND_THE_EARTH_M = 40_075_017;
+
 export function lengthOrNone(lengthM: number, units: UnitSystem): string {
-  return Number.isFinite(lengthM) ? formatLength(lengthM, units) : 'no number';
+  if (Number.isNaN(lengthM)) return 'no number';
+  return Math.abs(lengthM) > ROUND_THE_EARTH_M ? 'more than round the earth' : formatLength(lengthM, units);
 }

@@ -42,7 +42,9 @@ test('the nearest that says how sure a corner is holds: outline, picture, its pi
   expect(baseOf({}, {}, null)).toEqual(['yard', null]); // nobody said
 });
 
-test('nought, less and what is no number are not stated', () => {
+test('nought, less, more than any yard and what is no number are not stated', () => {
+  expect(baseOf({ sigmaM: 1e300 })).toEqual(['yard', 0.2]);
+  expect(baseOf({}, {}, 1e308)).toEqual(['yard', null]);
   expect(baseOf({ sigmaM: 0 })).toEqual(['yard', 0.2]);
   expect(baseOf({ sigmaM: -1 }, {}, 0)).toEqual(['yard', null]);
   expect(baseOf({ ...over, sigmaM: Number.NaN }, { cornerSigmaM: 0 })[0]).toBe('pixel');

@@ -21,4 +21,7 @@ test('a ratio is said as what it is more or less than one', () => {
 test('a length that is none is said to be none', () => {
   expect(lengthOrNone(3.048, 'us')).toBe('10.0 ft'); // 0.3048 m a foot
   expect(lengthOrNone(Number.NaN, 'us')).toBe('no number');
+  for (const lengthM of [1e25, -1e300, Number.POSITIVE_INFINITY]) {
+    expect(lengthOrNone(lengthM, 'metric')).toBe('more than round the earth');
+  }
 });
