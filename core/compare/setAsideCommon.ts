@@ -1,4 +1,4 @@
-import { type RingBounds, regionAreaM2, ringBounds, signedAreaM2 } from '../kernel/index.ts';
+import { boxesMeet, type RingBounds, regionAreaM2, ringBounds, signedAreaM2 } from '../kernel/index.ts';
 import type { Region, Ring } from '../spaces.ts';
 
 /** Two states of some ground that differ as the given ones do, without most of what is the very same in both. */
@@ -55,7 +55,7 @@ function turnInsideOut(before: readonly Region[], after: readonly Region[]): Dif
     const box = ringBounds(now.outer);
     // What lies in one of the holes would be taken for part of it.
     const isAlone = others.every(
-      ({ region, box: other }) => region === now || region === was || isApart(other, box),
+      ({ region, box: other }) => region === now || region === was || !boxesMeet(other, box),
     );
     return isAlone ? [{ was, now }] : [];
   });
@@ -87,13 +87,9 @@ function commonHoles(before: readonly Region[], after: readonly Region[]): Reado
       if (!was.has(key)) return false;
       const box = ringBounds(hole);
       // Only the region it is a hole of reaches round it on every side.
-      return boxes.every((other) => isApart(other, box) || isRound(other, box));
+      return boxes.every((other) => !boxesMeet(other, box) || isRound(other, box));
     }),
   );
-}
-
-function isApart(a: RingBounds, b: RingBounds): boolean {
-  return a.maxXM < b.minXM || b.maxXM < a.minXM || a.maxYM < b.minYM || b.maxYM < a.minYM;
 }
 
 function isRound(outer: RingBounds, inner: RingBounds): boolean {

@@ -4,7 +4,7 @@ import { edgesMeet } from './crossing.ts';
 import { distanceToEdgeM } from './distance.ts';
 import { type Edge, EdgeTree, edgesOf } from './EdgeTree.ts';
 import { regionContains } from './inside.ts';
-import { grown, type RingBounds, ringBounds } from './measure.ts';
+import { boxesMeet, grown, type RingBounds, ringBounds } from './measure.ts';
 
 /**
  * A region made ready for many questions of one kind: does this ring lie whole inside, clear of every edge?
@@ -46,8 +46,7 @@ export class RegionIndex {
   /** Whether a ring has nothing in common with the region, not even a touched edge. Exact. */
   isApart(ring: Ring): boolean {
     const box = ringBounds(ring);
-    const { minXM, minYM, maxXM, maxYM } = this.bounds;
-    if (box.minXM > maxXM || box.maxXM < minXM || box.minYM > maxYM || box.maxYM < minYM) return true;
+    if (!boxesMeet(box, this.bounds)) return true;
     if (this.#meets(ring, box, 0) || this.#holds(ring[0] as YardPoint)) return false;
     // Neither crosses the other, and the ring is not in the region: the region may still be in the ring.
     return !regionContains({ outer: ring, holes: [] }, this.region.outer[0] as YardPoint);

@@ -21,8 +21,8 @@ const PER_M = 1e6;
 /** Past this no yard reaches (`checkRing` stops at half of it); a coordinate beyond is a broken contract of ours. */
 const FURTHEST_M = 20_000;
 
-/** Miter corners longer than this many offsets are squared off, so that a needle does not shoot out. */
-const MITER_LIMIT = 4;
+/** The library asks for one; every join here is round. */
+const MITER_LIMIT = 2;
 /** How far a round join's chords may lie inside the true arc: 1 mm in grid steps. */
 const ARC_TOLERANCE = 0.001 * PER_M;
 
@@ -127,10 +127,10 @@ export function gridPerimeterM(paths: GridPaths): number {
   return paths.reduce((lengthM, path) => lengthM + ringPerimeterM(ringFromGrid(path)), 0);
 }
 
-/** Grown (positive) or shrunk (negative) by a distance. */
-export function offsetGrid(paths: GridPaths, deltaM: number, join: 'round' | 'miter'): GridPaths {
+/** Grown (positive) or shrunk (negative) by a distance, round at the corners. */
+export function offsetGrid(paths: GridPaths, deltaM: number): GridPaths {
   const work = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE);
-  work.addPaths(paths, join === 'round' ? JoinType.Round : JoinType.Miter, EndType.Polygon);
+  work.addPaths(paths, JoinType.Round, EndType.Polygon);
   const grown: Paths64 = [];
   work.execute(deltaM * PER_M, grown);
   return grown;

@@ -17,6 +17,7 @@ export { nearBox } from './nearBox.ts';
 export { RegionIndex } from './RegionIndex.ts';
 export { reversedRing } from './reversedRing.ts';
 export {
+  boxesMeet,
   orientRegion,
   type RingBounds,
   regionAreaM2,

@@ -60,6 +60,11 @@ export function ringBounds(ring: Ring): RingBounds {
   return { minXM, minYM, maxXM, maxYM };
 }
 
+/** Whether two boxes have a point in common, touching included. */
+export function boxesMeet(a: RingBounds, b: RingBounds): boolean {
+  return a.minXM <= b.maxXM && b.minXM <= a.maxXM && a.minYM <= b.maxYM && b.minYM <= a.maxYM;
+}
+
 /** A box with so much more on every side. */
 export function grown(box: RingBounds, byM: number): RingBounds {
   return {

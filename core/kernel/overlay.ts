@@ -48,12 +48,8 @@ export function intersectRegions(a: readonly Region[], b: readonly Region[]): Re
  * Grown by a positive distance, shrunk by a negative one. Round corners are within 1 mm of the arc.
  * Shrinking may leave several regions, or none.
  */
-export function offsetRegions(
-  regions: readonly Region[],
-  deltaM: number,
-  join: 'round' | 'miter' = 'round',
-): Region[] {
-  return fromGrid(overlayGrid('union', offsetGrid(joinRegions(regions), deltaM, join), []));
+export function offsetRegions(regions: readonly Region[], deltaM: number): Region[] {
+  return fromGrid(overlayGrid('union', offsetGrid(joinRegions(regions), deltaM), []));
 }
 
 /** Ground within a distance of a walked line; a line that ends where it began has no ends. */

@@ -24,7 +24,7 @@ const ROOM_M = 0.002;
  * @returns lanes that treat mostly new ground and throw no more than a quarter beside it
  */
 export function narrowLanes(region: Region, reachable: readonly Region[], swathM: number): Lane[] {
-  const reached = offsetRegions(reachable, swathM / 2 + ROOM_M, 'round');
+  const reached = offsetRegions(reachable, swathM / 2 + ROOM_M);
   const necks = subtractRegions([region], reached);
   return necks.flatMap((neck) => {
     if (regionAreaM2(neck) < SMALLEST_PART * swathM * swathM) return [];

@@ -34,7 +34,7 @@ export function fullPerimeters(region: Region, reachable: readonly Region[], swa
     .flatMap((part) => [part.outer, ...part.holes])
     .filter((ring) => ringPerimeterM(ring) > SHORTEST_PART * swathM)
     .map((line): Walk => ({ kind: 'perimeter', line, isRing: true }));
-  return { walks, inner: worthWalking(offsetRegions([region], -swathM, 'round'), swathM) };
+  return { walks, inner: worthWalking(offsetRegions([region], -swathM), swathM) };
 }
 
 /** Perimeter passes along all edges but the open ones; each ends squarely on an open edge, or closes. */

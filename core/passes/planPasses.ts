@@ -49,7 +49,7 @@ export function planPasses(
 ): SectionPasses {
   const { swathM, headingDeg, startAt } = request;
   const { region } = section;
-  const reachable = offsetRegions([region], -swathM / 2, 'round');
+  const reachable = offsetRegions([region], -swathM / 2);
   const headings =
     headingDeg === null ? laneHeadings([region], swathM, HEADINGS_TRIED) : [radOfBearing(headingDeg)];
   const full = fullPerimeters(region, reachable, swathM);

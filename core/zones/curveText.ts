@@ -1,3 +1,4 @@
+import { MOST_OFF_CURVE_M } from '../curves/index.ts';
 import { areaFigure, formatNumber, lengthFigure, type UnitSystem } from '../units/index.ts';
 import type { CurveWorking } from './curveWorking.ts';
 import { ringText } from './ringText.ts';
@@ -46,7 +47,7 @@ export function segmentTable(curve: CurveWorking, units: UnitSystem): readonly (
 
 /** What is said of a ring that stands for a curve: how it was made, and that it has the curve's area. */
 export function drawnWords(corners: number): string {
-  return `Computed and drawn with ${formatNumber(corners, 0)} corners, none more than 2 mm off the curve, placed so that the area stays that of the curve`;
+  return `Computed and drawn with ${formatNumber(corners, 0)} corners, none more than ${MOST_OFF_CURVE_M * 1000} mm off the curve, placed so that the area stays that of the curve`;
 }
 
 /** The whole of it for a copy in plain text. */

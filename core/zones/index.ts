@@ -1,7 +1,9 @@
 /**
- * Zones: from outlines to what is treated. In: outlines as drawn; out: for each zone its balance and the clean
- * regions of turf and of treated ground. Method: overlays by `core/kernel`; ground in two zones is owned by one of
- * them, by one order for all; strips kept off along edges are buffers of them.
+ * Zones: from outlines to what is treated. In: the part of a yard that says how big it is, and how sure that is;
+ * out: for each zone its balance, σ, slope and the clean regions of turf and of treated ground, the figures shown for
+ * them, and their working as numbers and as text. Method: overlays by `core/kernel`; ground in two zones is owned by
+ * one of them, by one order for all; strips kept off along edges are buffers of them; figures are rounded once, by
+ * largest remainder. Out of scope: how σ is made up (`core/area`), curves (`core/curves`), surfaces (`core/slope`).
  */
 export {
   type AreaWorking,

@@ -8,10 +8,11 @@ import {
   type Sureness,
   surenessOf,
 } from '../area/index.ts';
+import { boxesMeet } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import type { Outline } from '../yard.ts';
 import type { Ground } from './ground.ts';
-import { boxesMeet, shapeOf } from './shape.ts';
+import { shapeOf } from './shape.ts';
 import { stripShapes } from './strips.ts';
 import { sourcesOf } from './zoneGradient.ts';
 

@@ -1,5 +1,12 @@
 import { tracedRegion } from '../curves/index.ts';
-import { orientRegion, type RingBounds, ringBounds, snapRing, subtractRegions } from '../kernel/index.ts';
+import {
+  boxesMeet,
+  orientRegion,
+  type RingBounds,
+  ringBounds,
+  snapRing,
+  subtractRegions,
+} from '../kernel/index.ts';
 import type { Region, Ring } from '../spaces.ts';
 import type { Outline } from '../yard.ts';
 import type { OutlineStrips } from './resolved.ts';
@@ -43,8 +50,4 @@ function ringRegion(ring: Ring): Region {
 /** The shapes whose boxes meet a zone's box. */
 export function near(zone: Shape, shapes: readonly Shape[]): readonly Shape[] {
   return shapes.filter((shape) => shape !== zone && boxesMeet(zone.bounds, shape.bounds));
-}
-
-export function boxesMeet(a: RingBounds, b: RingBounds): boolean {
-  return a.minXM <= b.maxXM && b.minXM <= a.maxXM && a.minYM <= b.maxYM && b.minYM <= a.maxYM;
 }

@@ -2,6 +2,7 @@ import { grown } from '../../../core/kernel/measure.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  boxesMeet,
   orientRegion,
   regionAreaM2,
   regionsAreaM2,
@@ -130,4 +131,10 @@ test('a box is grown on every side', () => {
     maxXM: 2.5,
     maxYM: 3.5,
   });
+});
+
+test('boxes meet when they share a point, be it one on their edges', () => {
+  const box = (minXM: number, minYM: number) => ({ minXM, minYM, maxXM: minXM + 2, maxYM: minYM + 3 });
+  const meets = [box(1, 1), box(2, 3), box(2.1, 0), box(0, -3.1)].map((other) => boxesMeet(box(0, 0), other));
+  expect(meets).toEqual([true, true, false, false]); // overlaps, touches a corner, beside, below
 });
