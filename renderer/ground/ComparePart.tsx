@@ -71,7 +71,11 @@ function ChooseEarlier() {
     const folder = folderOf(file.path);
     const found = await session.ask('Looking in the folder', () => session.host.listFolder({ folder }));
     if (found === null) return;
-    setEntries(found.entries.filter(({ kind, path }) => kind === 'yard' && path !== file.path));
+    const others = found.entries.filter(({ kind, path }) => kind === 'yard' && path !== file.path);
+    // Copies of this yard begin with its name; they are what is looked for.
+    const ownName = file.fileName.replace(/\.gpkg$/i, '');
+    const isCopy = ({ name }: FolderEntry): boolean => name.startsWith(ownName);
+    setEntries([...others.filter(isCopy), ...others.filter((entry) => !isCopy(entry))]);
   }
 
   async function lay({ name, path }: FolderEntry): Promise<void> {

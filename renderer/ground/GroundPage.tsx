@@ -95,7 +95,7 @@ export function GroundPage() {
           <PictureLines key={picture.id} picture={picture} />
         ))}
         {yard.pictures.length === 0 && (
-          <p className="said">A bare grid: lengths are typed or drawn to scale.</p>
+          <p className="said">No picture: lengths are typed or drawn to scale.</p>
         )}
       </PagePart>
       <PlacePart />

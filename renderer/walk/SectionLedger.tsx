@@ -1,5 +1,6 @@
 import type { JobPlan, SectionFigures } from '../../core/plan/index.ts';
 import { sheetFigures } from '../../core/sheet/index.ts';
+import { AMOUNTS_BY_WORDS } from '../../core/slope/index.ts';
 import {
   apportionForDisplay,
   areaFigure,
@@ -23,46 +24,53 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
   const bySection = new Map(plan.ground.sectionFigures.map((row) => [row.sectionId, row]));
   const walks = walkTexts(plan.ground.sectionFigures, units);
   return (
-    <Ledger
-      caption="Sections in walking order"
-      columns={[
-        { head: 'section', align: 'left' },
-        { head: `treated ${areaFigure(0, units).unit}`, align: 'right' },
-        { head: 'passes', align: 'right' },
-        { head: `walk ${lengthFigure(0, units).unit}`, align: 'right' },
-        { head: 'time', align: 'right' },
-        { head: figures.productUnit, align: 'right' },
-      ]}
-      rows={figures.loads.map(({ section, areaM2, areaSigmaM2, productL }) => {
-        const row = bySection.get(section.id);
-        return {
-          key: section.id,
-          selected: selection?.kind === 'section' && selection.id === section.id,
-          onSelect: () => view.select({ kind: 'section', id: section.id }),
-          cells: [
-            section.id,
-            <AreaCell key="area" areaM2={areaM2} sigmaM2={areaSigmaM2} units={units} />,
-            `${row?.passes ?? 0}`,
-            walks.bySection.get(section.id) ?? '',
-            row ? formatTime(row.timeS) : '',
-            volumeFigure(productL, units, figures.productUnit).text,
-          ],
-        };
-      })}
-      sum={[
-        'all',
-        <AreaCell
-          key="area"
-          areaM2={figures.zoneSum.treatedM2}
-          sigmaM2={figures.zoneSum.sigmaM2}
-          units={units}
-        />,
-        `${plan.ground.passes.length}`,
-        walks.all,
-        formatTime(plan.ground.timeS),
-        volumeFigure(figures.productTotalL, units, figures.productUnit).text,
-      ]}
-    />
+    <>
+      <Ledger
+        caption="Sections in walking order"
+        columns={[
+          { head: 'section', align: 'left' },
+          { head: `treated ${areaFigure(0, units).unit}`, align: 'right' },
+          { head: 'passes', align: 'right' },
+          { head: `walk ${lengthFigure(0, units).unit}`, align: 'right' },
+          { head: 'time', align: 'right' },
+          { head: figures.productUnit, align: 'right' },
+        ]}
+        rows={figures.loads.map(({ section, areaM2, areaSigmaM2, productL }) => {
+          const row = bySection.get(section.id);
+          return {
+            key: section.id,
+            selected: selection?.kind === 'section' && selection.id === section.id,
+            onSelect: () => view.select({ kind: 'section', id: section.id }),
+            cells: [
+              section.id,
+              <AreaCell key="area" areaM2={areaM2} sigmaM2={areaSigmaM2} units={units} />,
+              `${row?.passes ?? 0}`,
+              walks.bySection.get(section.id) ?? '',
+              row ? formatTime(row.timeS) : '',
+              volumeFigure(productL, units, figures.productUnit).text,
+            ],
+          };
+        })}
+        sum={[
+          'all',
+          <AreaCell
+            key="area"
+            areaM2={figures.zoneSum.treatedM2}
+            sigmaM2={figures.zoneSum.sigmaM2}
+            units={units}
+          />,
+          `${plan.ground.passes.length}`,
+          walks.all,
+          formatTime(plan.ground.timeS),
+          volumeFigure(figures.productTotalL, units, figures.productUnit).text,
+        ]}
+      />
+      {figures.isMixedBySurface && (
+        <p className="said">
+          Product is worked out from {AMOUNTS_BY_WORDS.surface}, which is larger than the map’s area.
+        </p>
+      )}
+    </>
   );
 }
 
