@@ -118,7 +118,7 @@ export interface Placing {
   readonly by: (typeof PLACED_BY)[number];
   /** The picture traced over: an error of its scale is common to all that was traced over it. */
   readonly pictureId: string | null;
-  /** One standard deviation of a corner; null = as its picture says, else as the yard says. */
+  /** One standard deviation of a corner; null = as its picture says, else as the yard says, but by GPS not stated. */
   readonly sigmaM: number | null;
 }
 

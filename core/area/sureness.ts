@@ -1,6 +1,6 @@
 import { pictureScaleSigma, pixelSizeM } from '../frame/index.ts';
 import type { YardPoint } from '../spaces.ts';
-import type { Outline, Picture, Yard, YardDetails } from '../yard.ts';
+import type { Outline, Picture, Placing, Yard, YardDetails } from '../yard.ts';
 import type { PlacedPoint } from './placedPoints.ts';
 import { sharedPoints } from './sharedPoints.ts';
 
@@ -46,7 +46,7 @@ export function surenessOf(ground: SurenessGround): Sureness {
     outlines.map(({ id, placing }) => {
       const picture = placing.by === 'picture' ? pictures.get(placing.pictureId ?? '') : undefined;
       const scale = picture === undefined ? null : (scales.get(picture.id) ?? null);
-      const { by, sigmaM } = sigmaBase(placing.sigmaM, picture, details.cornerSigmaM);
+      const { by, sigmaM } = sigmaBase(placing.sigmaM, picture, yardSigmaM(placing, details));
       return [id, { by, sigmaM, scale }] as const;
     }),
   );
@@ -63,8 +63,13 @@ export function pointBaseOf(
   const { placing } = outline;
   const picture =
     placing.by === 'picture' ? ground.pictures.find(({ id }) => id === placing.pictureId) : undefined;
-  const base = sigmaBase(placing.sigmaM, picture, ground.details.cornerSigmaM);
+  const base = sigmaBase(placing.sigmaM, picture, yardSigmaM(placing, ground.details));
   return { ...base, scale: picture === undefined ? null : scaleOf(picture) };
+}
+
+/** What the yard says holds for a hand on the map; a receiver is out by metres, as much as it says itself or nobody knows. */
+function yardSigmaM({ by }: Placing, { cornerSigmaM }: SurenessGround['details']): number | null {
+  return by === 'gps' ? null : cornerSigmaM;
 }
 
 function sigmaBase(
