@@ -61,6 +61,7 @@ describe('the ellipsoidal programs we hold ourselves against give their own publ
     const hard = WGS84.Inverse(27.2, 0, -27.1, 179.5);
     expectNear(hard.s12 ?? Number.NaN, 19_974_354.765767, 5e-7, 'm'); // GeographicLib test suite, GeodSolve78
     expectNear(hard.azi1 ?? Number.NaN, 45.82468716758, 5e-11, '°'); // same
+    expectNear(hard.azi2 ?? Number.NaN, 134.2277653267, 5e-11, '°'); // same
     const jfk = WGS84.Inverse(
       40 + 38 / 60 + 23 / 3600,
       -(73 + 46 / 60 + 44 / 3600),
@@ -68,10 +69,34 @@ describe('the ellipsoidal programs we hold ourselves against give their own publ
       103 + 59 / 60 + 22 / 3600,
     );
     expectNear(jfk.s12 ?? Number.NaN, 15_347_628, 0.5, 'm'); // GeodSolve(1), example
+    const toATenthOfASecond = 0.05 / 3600;
+    expectNear(jfk.azi1 ?? Number.NaN, 3 + 18 / 60 + 29.9 / 3600, toATenthOfASecond, '°'); // same
+    expectNear(jfk.azi2 ?? Number.NaN, 177 + 29 / 60 + 9.2 / 3600, toATenthOfASecond, '°'); // same
+    const wellington = WGS84.Inverse(-41.32, 174.81, 40.96, -5.5);
+    expectNear(wellington.s12 ?? Number.NaN, 19_959_679.267354, 1e-6, 'm'); // GeographicLib, Python examples
+    // docs.rs geographiclib-rs, the octant's two sides as an open line.
+    const sides = [WGS84.Inverse(90, 0, 0, 0), WGS84.Inverse(0, 0, 0, 90)].map(({ s12 = Number.NaN }) => s12);
+    expectNear((sides[0] ?? 0) + (sides[1] ?? 0), 20_020_719, 1, 'm');
   });
 });
 
 describe('the yard frame gives published distances on the ground', () => {
+  test('its ellipsoid is WGS 84, by the radii of curvature it makes of metres', () => {
+    // a = 6378137 m, f = 1/298.257223563 (GeographicLib, planimeter.c); from them b = 6356752.314245 m and
+    // e² = 0.00669437999014. A metre north or east at the equator and the pole tells them apart.
+    const degPerM = (origin: LonLat, xM: number, yM: number): number => {
+      const there = yardToLonLat(origin, { xM, yM });
+      return Math.hypot(there.latDeg - origin.latDeg, there.lonDeg - origin.lonDeg);
+    };
+    const radiusM = (origin: LonLat, xM: number, yM: number) =>
+      (180 / Math.PI) * (Math.hypot(xM, yM) / degPerM(origin, xM, yM));
+    const aM = radiusM(at(0, 0), 100, 0); // along the equator
+    const meridianM = radiusM(at(0, 0), 0, 100); // b²/a = a (1 - e²)
+    expectNear(aM, 6_378_137, 0.01, 'm'); // as above
+    expectNear(Math.sqrt(meridianM * aM), 6_356_752.314245, 0.01, 'm'); // b
+    expectNear(1 - meridianM / aM, 0.00669437999014, 2e-9, ''); // e²
+  });
+
   test('a degree of latitude and of longitude at 40° north', () => {
     const origin = at(40, -86);
     // From a thousandth of a degree each way; WGS 84, computed with GeographicLib 2.1.2.
