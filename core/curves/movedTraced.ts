@@ -1,3 +1,4 @@
+import { wholeBearing } from '../frame/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Traced, TracedCorner } from '../yard.ts';
 
@@ -22,7 +23,7 @@ export function movedTraced(traced: Traced, by: Similarity): Traced {
         centre: by.move(traced.centre),
         halfLengthM: traced.halfLengthM * by.scale,
         halfWidthM: traced.halfWidthM * by.scale,
-        bearingDeg: (((traced.bearingDeg + by.turnDeg) % 360) + 360) % 360,
+        bearingDeg: wholeBearing(traced.bearingDeg + by.turnDeg),
       };
   }
 }

@@ -1,3 +1,4 @@
+import { bearingOfWay } from '../frame/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Traced, TracedCorner } from '../yard.ts';
 import { ovalOf } from './ovalOf.ts';
@@ -53,8 +54,7 @@ export function moveOwnPoint(traced: Traced, own: OwnPoint, to: YardPoint): Trac
     const halfLengthM = Math.hypot(eastM, northM);
     // A length of nothing points nowhere, so it keeps its bearing.
     if (halfLengthM === 0) return { ...traced, halfLengthM };
-    const bearingDeg = (Math.atan2(eastM, northM) * 180) / Math.PI;
-    return { ...traced, halfLengthM, bearingDeg: bearingDeg < 0 ? bearingDeg + 360 : bearingDeg };
+    return { ...traced, halfLengthM, bearingDeg: bearingOfWay(eastM, northM) };
   }
   if (own.kind !== 'width-end') return traced;
   const { east, north } = directionOf(traced.bearingDeg);

@@ -1,5 +1,5 @@
 import { movedTraced, type Similarity, tracedRing } from '../curves/index.ts';
-import { movePoint, type RigidMotion, type YardPlacing, yardToLonLat } from '../frame/index.ts';
+import { movePoint, type RigidMotion, wholeBearing, type YardPlacing, yardToLonLat } from '../frame/index.ts';
 import type { LonLat, YardPoint } from '../spaces.ts';
 import type { Outline, PictureCorners, Traced, Yard } from '../yard.ts';
 import type { Change, Edit } from './edit.ts';
@@ -87,7 +87,7 @@ function moves(yard: Yard, motion: RigidMotion, all: boolean): readonly Change[]
   // Lanes are walked on compass bearings: they turn with the lawn they lie on.
   for (const job of yard.jobs) {
     if (job.headingDeg === null) continue;
-    const headingDeg = (((job.headingDeg + motion.turnDeg) % 360) + 360) % 360;
+    const headingDeg = wholeBearing(job.headingDeg + motion.turnDeg);
     if (headingDeg !== job.headingDeg) changes.push(putRow(yard, 'jobs', { ...job, headingDeg }));
   }
   return changes;

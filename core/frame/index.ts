@@ -4,7 +4,7 @@
  * through a projection library; by least squares, where a yard lies by known places and the scale of a picture by
  * known lengths. Out of scope: measuring.
  */
-export { radOfBearing } from './bearing.ts';
+export { bearingOfWay, radOfBearing, wholeBearing } from './bearing.ts';
 export { frameAround } from './frameAround.ts';
 export {
   fitScale,

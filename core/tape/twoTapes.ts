@@ -1,3 +1,4 @@
+import { bearingOfWay } from '../frame/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import type { YardPoint } from '../spaces.ts';
@@ -46,7 +47,7 @@ export function twoTapes(
   const met = meeting('two tapes', apartM, firstM, secondM);
   if (!met.ok) return met;
   const { alongM, leftM } = met.value;
-  const bearingDeg = (Math.atan2(eastM, northM) * 180) / Math.PI;
+  const bearingDeg = bearingOfWay(eastM, northM);
   const at = placed({ at: first, bearingDeg }, { alongM, leftM: side === 'left' ? leftM : -leftM });
   const timesError = (firstM * secondM) / (apartM * leftM);
   const cautions: readonly Problem[] =

@@ -1,3 +1,4 @@
+import { bearingOfWay } from '../../core/frame/index.ts';
 import { distanceM } from '../../core/kernel/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 
@@ -33,7 +34,7 @@ export function bearingDegOf(from: YardPoint, to: YardPoint): number | undefined
   const east = to.xM - from.xM;
   const north = to.yM - from.yM;
   if (east === 0 && north === 0) return undefined;
-  return ((Math.atan2(east, north) * 180) / Math.PI + 360) % 360;
+  return bearingOfWay(east, north);
 }
 
 /** The point so far along a line from its start; undefined past its end. */
