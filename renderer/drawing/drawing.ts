@@ -188,13 +188,13 @@ export type DrawingInput =
   | { readonly kind: 'choose'; readonly selection: Selection }
   | ({ readonly kind: 'move' } & Pointing)
   | { readonly kind: 'leave' }
-  /** The pointer went down on a handle (see `handleAt`) and holds it. */
+  /** The pointer went down on a handle (see `handleNear`) and holds it. */
   | ({ readonly kind: 'press' } & Pointing)
   | { readonly kind: 'release' }
   | ({ readonly kind: 'click' } & Pointing)
   /** Enter at the foot line, with what stands in it; '' when nothing does. */
   | { readonly kind: 'typed'; readonly text: string }
-  /** An arrow key: one step of `stepM` east or north; while the pointer is away it moves the crosshair from `from`. */
+  /** An arrow key: one step east or north; while the pointer is away it moves the crosshair from `from`. */
   | {
       readonly kind: 'arrow';
       readonly eastM: number;

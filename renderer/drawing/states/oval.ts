@@ -4,15 +4,15 @@ import { ok, type Result } from '../../../core/result.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import { parseLength } from '../../../core/units/index.ts';
 import type { Traced } from '../../../core/yard.ts';
-import type { DrawingContext, DrawingInput, OvalState, Pointing, Step } from '../drawing.ts';
+import { aimOf } from '../aim.ts';
+import type { DrawingContext, DrawingInput, OvalState, Step } from '../drawing.ts';
 import { traceEdit } from '../outlineEdits.ts';
 import { alongBearing, bearingDegOf, middle, moved } from '../plane.ts';
-import { type Snap, snapPoint, unsnapped } from '../snap.ts';
-import { snapIndexOf } from '../snapIndex.ts';
+import { unsnapped } from '../snap.ts';
 import { readTypedCorner, typedUnit } from '../typedCorner.ts';
 import { readTypedShape } from '../typedEdge.ts';
 import { beginOval } from './beginOval.ts';
-import { beginReshape } from './beginReshape.ts';
+import { handOver } from './handOver.ts';
 import { beginSelect } from './select.ts';
 
 /** The centre, then the rim of a circle, or the end of an ellipse's length and then its width. */
@@ -56,10 +56,6 @@ export function ovalTo({ shape, points }: OvalState, at: YardPoint): Traced | nu
   return end === undefined || width === undefined ? long : moveOwnPoint(long, width, at);
 }
 
-function aimOf({ at, reachM, free }: Pointing, context: DrawingContext): Snap {
-  return free ? unsnapped(at) : snapPoint(snapIndexOf(context.yard), { at, reachM, chain: [], except: null });
-}
-
 function place(state: OvalState, at: YardPoint, context: DrawingContext): Step {
   const { shape, points, outlineKind } = state;
   const last = points[points.length - 1];
@@ -70,13 +66,7 @@ function place(state: OvalState, at: YardPoint, context: DrawingContext): Step {
   }
   const traced = ovalTo(state, at);
   if (traced === null) return { state, edits: [] };
-  const made = traceEdit(context, outlineKind, traced);
-  if (!made.ok) return { state: { ...state, problem: made.problems[0] }, edits: [] };
-  return {
-    state: beginReshape(made.value.id, state.setAside),
-    edits: [made.value.edit],
-    select: { kind: 'outline', id: made.value.id },
-  };
+  return handOver(state, traceEdit(context, outlineKind, traced));
 }
 
 function typed(state: OvalState, text: string, context: DrawingContext): Step {

@@ -1,9 +1,9 @@
 import type { MarkKind } from '../../../core/yard.ts';
-import type { DrawingContext, DrawingInput, PlaceMarkState, Pointing, SetAside, Step } from '../drawing.ts';
+import { aimOf } from '../aim.ts';
+import type { DrawingContext, DrawingInput, PlaceMarkState, SetAside, Step } from '../drawing.ts';
 import { placeMarkEdit } from '../outlineEdits.ts';
 import { moved } from '../plane.ts';
-import { type Snap, snapPoint, unsnapped } from '../snap.ts';
-import { snapIndexOf } from '../snapIndex.ts';
+import { type Snap, unsnapped } from '../snap.ts';
 import { readTypedCorner } from '../typedCorner.ts';
 import { beginSelect } from './select.ts';
 
@@ -40,12 +40,6 @@ export function stepPlaceMark(state: PlaceMarkState, input: DrawingInput, contex
     default:
       return { state, edits: [] };
   }
-}
-
-function aimOf(pointing: Pointing, context: DrawingContext): Snap {
-  if (pointing.free) return unsnapped(pointing.at);
-  const { at, reachM } = pointing;
-  return snapPoint(snapIndexOf(context.yard), { at, reachM, chain: [], except: null });
 }
 
 function place(state: PlaceMarkState, aim: Snap, context: DrawingContext): Step {

@@ -1,10 +1,10 @@
 import { placeByPointsEdit } from '../../../core/edits/index.ts';
 import { readPlace, scaleMisfit } from '../../../core/frame/index.ts';
 import { distanceM } from '../../../core/kernel/index.ts';
-import type { DrawingContext, DrawingInput, PlaceYardState, Pointing, SetAside, Step } from '../drawing.ts';
+import { aimOf } from '../aim.ts';
+import type { DrawingContext, DrawingInput, PlaceYardState, SetAside, Step } from '../drawing.ts';
 import { moved } from '../plane.ts';
-import { type Snap, snapPoint, unsnapped } from '../snap.ts';
-import { snapIndexOf } from '../snapIndex.ts';
+import { type Snap, unsnapped } from '../snap.ts';
 import { beginSelect } from './select.ts';
 
 export function beginPlaceYard(setAside: SetAside | null): PlaceYardState {
@@ -44,10 +44,6 @@ export function stepPlaceYard(state: PlaceYardState, input: DrawingInput, contex
     default:
       return stay(state);
   }
-}
-
-function aimOf({ at, reachM, free }: Pointing, context: DrawingContext): Snap {
-  return free ? unsnapped(at) : snapPoint(snapIndexOf(context.yard), { at, reachM, chain: [], except: null });
 }
 
 function point(state: PlaceYardState, { at }: Snap): Step {

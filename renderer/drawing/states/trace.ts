@@ -1,6 +1,7 @@
 import { uncrossed } from '../../../core/curves/index.ts';
 import { ok, type Result } from '../../../core/result.ts';
 import type { OutlineKind, Traced } from '../../../core/yard.ts';
+import { aimOf } from '../aim.ts';
 import type {
   DrawingContext,
   DrawingInput,
@@ -13,12 +14,11 @@ import type {
 import { runOf, withRun } from '../edges.ts';
 import { traceEdit } from '../outlineEdits.ts';
 import { moved } from '../plane.ts';
-import { type Snap, snapPoint, unsnapped } from '../snap.ts';
-import { snapIndexOf } from '../snapIndex.ts';
+import { type Snap, unsnapped } from '../snap.ts';
 import { readTypedCorner } from '../typedCorner.ts';
 import { readTypedEdge, readTypedShape } from '../typedEdge.ts';
 import { beginOval } from './beginOval.ts';
-import { beginReshape } from './beginReshape.ts';
+import { handOver } from './handOver.ts';
 import { beginSelect } from './select.ts';
 
 export function beginTrace(outlineKind: OutlineKind, setAside: SetAside | null): TraceState {
@@ -37,11 +37,11 @@ export function beginTrace(outlineKind: OutlineKind, setAside: SetAside | null):
 export function stepTrace(state: TraceState, input: DrawingInput, context: DrawingContext): Step {
   switch (input.kind) {
     case 'move':
-      return { state: { ...state, aim: aimOf(state, input, context) }, edits: [] };
+      return { state: { ...state, aim: nextCorner(state, input, context) }, edits: [] };
     case 'leave':
       return { state: { ...state, aim: null }, edits: [] };
     case 'click':
-      return place(state, aimOf(state, input, context), context);
+      return place(state, nextCorner(state, input, context), context);
     case 'arrow': {
       const from = state.aim?.at ?? state.corners[state.corners.length - 1] ?? input.from;
       return { state: { ...state, aim: unsnapped(moved(from, input.eastM, input.northM)) }, edits: [] };
@@ -72,11 +72,8 @@ export function traceLeftOpen(state: TraceState): SetAside | null {
     : state.setAside;
 }
 
-function aimOf(state: TraceState, pointing: Pointing, context: DrawingContext): Snap {
-  if (pointing.free) return unsnapped(pointing.at);
-  const { at, reachM } = pointing;
-  const ask = { at, reachM, chain: state.corners, closes: mayClose(state), except: null };
-  return snapPoint(snapIndexOf(context.yard), ask);
+function nextCorner(state: TraceState, pointing: Pointing, context: DrawingContext): Snap {
+  return aimOf(pointing, context, { chain: state.corners, closes: mayClose(state) });
 }
 
 function place(state: TraceState, aim: Snap, context: DrawingContext): Step {
@@ -139,13 +136,7 @@ export function closedTrace(state: TraceState): Result<Traced> {
 
 function close(state: TraceState, context: DrawingContext): Step {
   const closed = closedTrace(state);
-  const made = closed.ok ? traceEdit(context, state.outlineKind, closed.value) : closed;
-  if (!made.ok) return { state: { ...state, problem: made.problems[0] }, edits: [] };
-  return {
-    state: beginReshape(made.value.id, state.setAside),
-    edits: [made.value.edit],
-    select: { kind: 'outline', id: made.value.id },
-  };
+  return handOver(state, closed.ok ? traceEdit(context, state.outlineKind, closed.value) : closed);
 }
 
 /** The corners so far walked so that they do not cross; the trace stays open, so nothing is made of it yet. */
