@@ -157,7 +157,6 @@ function YardPages() {
             preview={preview}
             onSelect={view.select}
             onInput={view.input}
-            fitKey={file.handle}
           />
         )}
         <FootLine

@@ -40,13 +40,11 @@ export interface SketchProps {
   readonly drawing: DrawingState;
   readonly preview: Preview;
   readonly onInput: (input: DrawingInput) => void;
-  /** The whole yard is brought in sight whenever this changes. */
-  readonly fitKey: string;
 }
 
 /** The right page: the yard drawn in ink. It draws and passes on what the hand does; it changes nothing itself. */
 export function Sketch(props: SketchProps) {
-  const { yard, plan, imageUrls, drawing, preview, fitKey } = props;
+  const { yard, plan, imageUrls, drawing, preview } = props;
   const units = yard.details.unitSystem;
   const element = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
@@ -84,8 +82,8 @@ export function Sketch(props: SketchProps) {
   }
 
   useEffect(() => pointer.attach(element.current, map, () => latest.current.onInput), [map, pointer]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: fitted when asked, not whenever the yard changes
-  useEffect(() => map?.fit(placesOf(latest.current.yard)), [map, fitKey]);
+  // Once for each sketch, and each yard file has its own: not whenever the yard changes.
+  useEffect(() => map?.fit(placesOf(latest.current.yard)), [map]);
   const metresPerPx = look?.lens.metresPerPx ?? null;
   useEffect(() => sketchSight.set(map, metresPerPx), [map, metresPerPx]);
   useEffect(() => () => sketchSight.set(null, null), []);

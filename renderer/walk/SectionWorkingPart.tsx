@@ -9,6 +9,7 @@ import {
   sectionWorking,
 } from '../../core/sections/index.ts';
 import { sheetFigures } from '../../core/sheet/index.ts';
+import { edgeName } from '../../core/zones/index.ts';
 import { useOpenYard, useViewState } from '../app/context.ts';
 import { FormulaLines } from '../shared/EdgeLedgers.tsx';
 import { RingLedgers } from '../shared/RingLedgers.tsx';
@@ -46,7 +47,7 @@ export function SectionWorkingPart({ plan }: { readonly plan: JobPlan }) {
               key={i}
               ring={ring}
               units={working.units}
-              name={i === 0 ? 'edge' : `hole ${i}`}
+              name={edgeName(i)}
             />
           ))}
           <p className="said">
