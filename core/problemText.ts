@@ -181,7 +181,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
     case 'file/yard-has-no-place':
       return say(
         `${problem.where.fileName} is in longitude and latitude, and this yard has no place on earth.`,
-        'Say where the yard lies, under “Its place” on the Ground page, and bring it in then.',
+        'Say where the yard lies, under “Its place” on the Ground page, first.',
       );
     case 'file/heights-alone':
       return say(

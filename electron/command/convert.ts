@@ -3,6 +3,7 @@ import { basename, resolve } from 'node:path';
 import type { Problem } from '../../core/problems.ts';
 import type { Yard } from '../../core/yard.ts';
 import { geoJsonText, yardToGeoJson } from '../host/exporters/geoJson.ts';
+import { leftBehindIn } from './leftBehind.ts';
 import { diskProblem, openInput } from './openInput.ts';
 import { badInput, badUsage, DONE, type ExitCode, type Voice } from './outcome.ts';
 import { readArguments } from './readArguments.ts';
@@ -74,10 +75,4 @@ async function writeYardFile(path: string, yard: Yard): Promise<readonly Problem
     rmSync(beside, { force: true });
     return [diskProblem(error, basename(path))];
   }
-}
-
-function leftBehindIn(yard: Yard): readonly string[] {
-  return (['pictures', 'products', 'applicators', 'jobs'] as const)
-    .filter((part) => yard[part].length > 0)
-    .map((part) => `${yard[part].length} ${part}`);
 }

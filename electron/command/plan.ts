@@ -45,14 +45,13 @@ export async function runPlan(words: readonly string[], voice: Voice): Promise<E
   const opened = await openInput(file);
   if (!opened.ok) return badInput(voice, opened.problems);
   try {
-    return await planAndWrite(file, opened.value, flags.value, voice);
+    return await planAndWrite(opened.value, flags.value, voice);
   } finally {
     opened.value.close();
   }
 }
 
 async function planAndWrite(
-  file: string,
   { yard, notes, readImage }: OpenedInput,
   flags: PlanFlags,
   voice: Voice,
@@ -75,7 +74,8 @@ async function planAndWrite(
 
   if (flags.json !== undefined) {
     const more = hose === undefined ? {} : { hose: hose.value };
-    const geoJson = planToGeoJson(yard, ground, basename(file), more);
+    const isFile = flags.json !== '' && flags.json !== '-';
+    const geoJson = planToGeoJson(yard, ground, isFile ? basename(flags.json) : 'the plan’s JSON', more);
     if (!geoJson.ok) return badInput(voice, geoJson.problems, units);
     const text = geoJsonText(geoJson.value);
     if (flags.json === '' || flags.json === '-') voice.out(text);

@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { emptyYard } from '../../../core/edits/index.ts';
+import type { Outline, Yard } from '../../../core/yard.ts';
+import { leftBehindIn } from '../../../electron/command/leftBehind.ts';
+import { outline, rect } from '../../support/builders.ts';
+
+const LAWN = outline('zone', 'lawn', rect(0, 0, 20, 10));
+
+function yardOf(outlines: readonly Outline[]): Yard {
+  const yard = emptyYard('Test yard', { kind: 'loose' }, 'metric', '2026-11-25');
+  return { ...yard, outlines };
+}
+
+test('a yard of straight corners alone is carried whole', () => {
+  expect(leftBehindIn(yardOf([LAWN]))).toEqual([]);
+});
+
+test('strips kept off, whether all round or along one edge, are not dropped without a word', () => {
+  const alongOne = {
+    ...LAWN,
+    outer: {
+      kind: 'corners',
+      corners: rect(0, 0, 20, 10).map((at, i) => (i === 0 ? { ...at, keepOffM: 2 } : at)),
+    },
+  } as const;
+  expect(leftBehindIn(yardOf([{ ...LAWN, keepOffM: 3 }]))).toEqual(['1 outline’s keep-off strip']);
+  expect(leftBehindIn(yardOf([{ ...LAWN, keepOffM: 3 }, alongOne]))).toEqual(['2 outlines’ keep-off strips']);
+});
+
+test('curves are said to be written as corners, and what shared ground goes by to stay behind', () => {
+  const pond: Outline = {
+    ...LAWN,
+    kind: 'water',
+    outer: { kind: 'circle', centre: { xM: 5, yM: 5 }, radiusM: 2 },
+  };
+  const yard = yardOf([{ ...LAWN, claimsOverlaps: true }, pond]);
+  const details = { ...yard.details, overlapRule: 'smaller' } as const;
+  expect(leftBehindIn({ ...yard, details })).toEqual([
+    '1 claim to shared ground',
+    'the rule for shared ground',
+    'the curves of 1 outline, written as corners',
+  ]);
+});
