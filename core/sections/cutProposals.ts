@@ -1,8 +1,7 @@
 import { type Chord, findChords } from './chords.ts';
 import type { CutDirection } from './cutDirections.ts';
 import { type Facing, levelForAreaM, stepForAreaM } from './facing.ts';
-import { splitRegion } from './splitRegion.ts';
-import { regionAreaM2 } from '../kernel/index.ts';
+import { areaBelowCutM2 } from './splitRegion.ts';
 
 /** A cut that should leave `belowM2` below it: the chords `first` to `last` of the line at `levelM`. */
 export interface CutProposal {
@@ -116,9 +115,8 @@ function levelsWithin(
   fromM: number,
   toM: number,
 ): { target: CutTarget; levelM: number }[] {
-  const halves = splitRegion(facing, run);
-  if (halves === undefined) return [];
-  const middleM2 = regionAreaM2(halves.below);
+  const middleM2 = areaBelowCutM2(facing, run);
+  if (middleM2 === undefined) return [];
   let lengthM = 0;
   let slope = 0;
   for (const { start, end } of run) {
