@@ -50,7 +50,7 @@ export { type FramedRings, frameWords } from './frameWords.ts';
 export { type OutlineWorking, outlineSumWords, outlineText, outlineWorking } from './outlineWorking.ts';
 export { RING_FORMULA, ringSumWords, ringText } from './ringText.ts';
 export { type SlopeWorking, slopeWords } from './slopeWorking.ts';
-export { textTable } from './textTable.ts';
+export { columnWidths, textTable } from './textTable.ts';
 export { edgeName, type TracedWorking } from './tracedWorking.ts';
 export { yardWorkingText } from './yardWorkingText.ts';
 export { unstatedWords } from './unstatedWords.ts';
