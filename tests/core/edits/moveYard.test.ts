@@ -12,8 +12,10 @@ import {
   yardMiddle,
 } from '../../../core/edits/index.ts';
 import { movePoint } from '../../../core/frame/index.ts';
+import { GRID_M, ringPerimeterM } from '../../../core/kernel/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import type { Job, Outline, Picture, Traced, TracedCorner, Yard } from '../../../core/yard.ts';
+import { resolveZones } from '../../../core/zones/index.ts';
 import { outline, rect } from '../../support/builders.ts';
 import { yardOf } from '../../support/drawing.ts';
 import { expectNear } from '../../support/expectNear.ts';
@@ -166,6 +168,29 @@ describe('a loose yard laid down on earth', () => {
       }
     }
   });
+});
+
+test('net areas of a yard put on earth are the same to the kernel’s grid, on which its corners lie anew', () => {
+  for (let seed = 1; seed <= 60; seed++) {
+    const random = seededRandom(seed);
+    const { zone, beds } = randomYard(random, 12, 6);
+    const outlines = yardOutlines({ zone, beds }).map((each, i) => ({
+      ...each,
+      keepOffM: i === 1 ? 0.5 : null,
+    }));
+    const yard = { ...full, marks: [], outlines };
+    const edit = placeYardEdit(yard, { origin, turnDeg: between(random, -180, 180) });
+    const [before, after] = [yard, applyEdit(yard, edit)].map((each) => {
+      const resolved = resolveZones(each);
+      if (!resolved.ok) throw new Error(JSON.stringify(resolved.problems[0]));
+      return resolved.value.zones[0];
+    });
+    const edgesM = outlines.reduce((sum, { outer }) => sum + ringPerimeterM(tracedRing(outer)), 0);
+    for (const of of ['grossAreaM2', 'turfAreaM2', 'treatedAreaM2'] as const) {
+      // A corner moves by up to 0.7 of a grid step, and its edges with it.
+      expectNear(after?.[of] ?? -1, before?.[of] ?? -2, GRID_M * edgesM, `m², ${of}, seed ${seed}`);
+    }
+  }
 });
 
 describe('moving within the frame', () => {
