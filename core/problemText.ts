@@ -1,8 +1,15 @@
 import type { OwnedBy, Problem } from './problems.ts';
-import { counted, lengthOrNone, type ProblemText, say } from './problemText/sentences.ts';
+import { lengthOrNone, type ProblemText, say } from './problemText/sentences.ts';
 import { isValueTrouble, valueText } from './problemText/valueText.ts';
 import { Defect } from './result.ts';
-import { formatArea, formatLength, formatNumber, formatPercent, type UnitSystem } from './units/index.ts';
+import {
+  counted,
+  formatArea,
+  formatLength,
+  formatNumber,
+  formatPercent,
+  type UnitSystem,
+} from './units/index.ts';
 
 export type { ProblemText };
 

@@ -1,4 +1,4 @@
-import { formatLength, formatNumber, formatSignificant, type UnitSystem } from '../units/index.ts';
+import { formatLength, formatSignificant, type UnitSystem } from '../units/index.ts';
 
 /** What is wrong and what mends it, each one or two whole sentences. */
 export interface ProblemText {
@@ -13,10 +13,6 @@ export function say(what: string, mend: string): ProblemText {
 /** A field's name is written as it stands on its ruled line; a sentence begins with a capital. */
 export function atStart(field: string): string {
   return field.charAt(0).toUpperCase() + field.slice(1);
-}
-
-export function counted(count: number, noun: string): string {
-  return `${formatNumber(count, 0)} ${noun}${count === 1 ? '' : 's'}`;
 }
 
 /** "17% more", "0.25% less": how far a ratio is from 1. */

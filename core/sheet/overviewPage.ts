@@ -1,7 +1,7 @@
 import { tracedRing } from '../curves/index.ts';
 import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
-import { areaFigure, formatArea, formatTime, otherUnits, volumeFigure } from '../units/index.ts';
+import { areaFigure, counted, formatArea, formatTime, otherUnits, volumeFigure } from '../units/index.ts';
 import { drawMap } from './drawMap.ts';
 import { drawLedger, type Ledger, ledgerHeightMm, withoutColumns } from './ledger.ts';
 import { drawLegend } from './legend.ts';
@@ -10,7 +10,6 @@ import { findGroundBounds, type GroundBounds, viewOf } from './mapView.ts';
 import { type Orientation, paperPlan } from './paper.ts';
 import { findFittingScale, fitsAtScale, scaleWords } from './scale.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
-import { countWords } from './sheetWords.ts';
 
 /** Room kept round the yard for flags, names and tape readings that stand outside it. */
 const AIR_MM = 9;
@@ -60,7 +59,7 @@ export function overviewPage(context: SheetContext): Result<DraftPage> {
     title: 'Overview',
     subtitle: [
       `${formatArea(figures.zoneSum.treatedM2, units)} (${formatArea(figures.zoneSum.otherTreatedM2, otherUnits(units))}) to treat`,
-      countWords(figures.loads.length, 'load', 'loads'),
+      counted(figures.loads.length, 'load'),
       `walking ${formatTime(plan.ground.timeS)}`,
     ].join(', '),
     scaleWords: scaleWords(scale, units),

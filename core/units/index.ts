@@ -43,6 +43,7 @@ export {
   THOUSAND_FT2_M2,
   YARD_M,
 } from './constants.ts';
+export { counted } from './counted.ts';
 export type { Figure } from './figure.ts';
 export {
   carrierFigure,

@@ -2,7 +2,7 @@ import { emptyYard, makeEdit, putRow } from '../../../core/edits/index.ts';
 import { frameAround } from '../../../core/frame/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { LonLat } from '../../../core/spaces.ts';
-import { formatLength } from '../../../core/units/index.ts';
+import { counted, formatLength } from '../../../core/units/index.ts';
 import type { Picture, PicturePlacement, Yard } from '../../../core/yard.ts';
 import type { ImportAsk, ImportDraft, YardDraft } from '../../contract/HostApi.ts';
 import type { BroughtFeatures } from './brought.ts';
@@ -182,8 +182,4 @@ function addRows(fileName: string, brought: Brought, origin: LonLat | null, yard
 
 function placesIn({ outlines, marks }: BroughtFeatures): readonly LonLat[] {
   return [...outlines.flatMap((outline) => outline.outer), ...marks.map((mark) => mark.at)];
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }

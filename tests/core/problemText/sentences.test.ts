@@ -1,14 +1,9 @@
 import { expect, test } from 'vitest';
-import { atStart, counted, lengthOrNone, moreOrLess, say } from '../../../core/problemText/sentences.ts';
+import { atStart, lengthOrNone, moreOrLess, say } from '../../../core/problemText/sentences.ts';
 
 test('a sentence begins with a capital, whatever the field is called on its line', () => {
   expect(atStart('label rate')).toBe('Label rate');
   expect(say('Wrong.', 'Mend it.')).toEqual({ what: 'Wrong.', mend: 'Mend it.' });
-});
-
-test('one is not several', () => {
-  expect(counted(1, 'corner')).toBe('1 corner');
-  expect(counted(1200, 'corner')).toBe('1,200 corners');
 });
 
 test('a ratio is said as what it is more or less than one', () => {
