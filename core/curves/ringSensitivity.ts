@@ -134,6 +134,7 @@ function alike(own: number): VertexMove {
  * A corner at p half lengths along u and q half widths to the left w moves with the centre as it is, with the end of
  * the length by p u uᵀ and, turned by it, by (p w − q b/a u) wᵀ, and with the end of the width by q w wᵀ. The rim of
  * a circle only changes the radius: (p u + q w) uᵀ.
+ * Source: worked out here; derivatives of centre + p a u + q b w with u = (end − centre)/a, w = u turned left.
  */
 function ovalMoves(traced: Exclude<Traced, { kind: 'corners' }>): readonly (readonly VertexMove[])[] {
   const oval = ovalOf(traced);

@@ -1,6 +1,6 @@
 import type { ElevationGrid } from './elevationGrid.ts';
 
-/** The two triangles of a grid cell, each with its grade; NaN where a corner has no height. */
+/** The two triangles of a grid cell, each with its grade; NaN where a corner has no height or the triangle no area. */
 export interface CellFacets {
   /** 'nw-se' or 'ne-sw': which two corners of the cell the triangles share. */
   readonly diagonal: 'nw-se' | 'ne-sw';
@@ -46,5 +46,7 @@ function facet({ xM, yM, zM }: ElevationGrid, a: number, b: number, c: number): 
   const twice = bx * cy - cx * by;
   const east = (bz * cy - cz * by) / twice;
   const north = (bx * cz - cx * bz) / twice;
-  return { planM2: Math.abs(twice) / 2, grade: Math.hypot(east, north) };
+  const grade = Math.hypot(east, north);
+  // A facet of no area, in a grid with two corners at one place, has no grade: nothing × infinity is not a number.
+  return { planM2: Math.abs(twice) / 2, grade: Number.isFinite(grade) ? grade : Number.NaN };
 }

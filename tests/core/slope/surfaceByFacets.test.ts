@@ -220,3 +220,13 @@ describe('the surface of ground over an elevation grid', () => {
     expectNear(surfaceByFacets(ground, grid).coveredM2, regionsAreaM2(ground), 1e-8, 'm²'); // nothing between cells is lost
   });
 });
+
+test('a grid whose north row is drawn together to one place still measures in numbers', () => {
+  const square = elevationOf(0, 0, 3, 3, 10, (xM, yM) => xM + yM);
+  const [northWest, , southEast, southWest] = square.corners;
+  const wedge: Elevation = { ...square, corners: [northWest, northWest, southEast, southWest] };
+  const sloped = surfaceByFacets([region(rect(-1, -1, 30, 30))], wedge);
+  expectNear(sloped.coveredM2, (20 * 20) / 2, 1e-9, 'm²'); // a triangle 20 m wide and 20 m high
+  expect(sloped.surfaceM2).toBeGreaterThan(sloped.planM2); // it slopes, and is a number
+  expect(sloped.steepestGrade).toBeLessThan(Infinity);
+});
