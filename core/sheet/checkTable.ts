@@ -35,7 +35,12 @@ function rowOf(checked: CheckedDistance, units: UnitSystem): LedgerRow {
     check.name,
     figure(mapM),
     figure(check.tapedM),
-    { entry: figure(differenceM), soft: sigmaM === null ? '' : `± ${figure(sigmaM)}` },
+    { entry: signed(figure(differenceM)), soft: sigmaM === null ? '' : `± ${figure(sigmaM)}` },
     verdictWords(checked),
   ];
+}
+
+/** As on the screen: a tape that reads longer than the map is marked as such. */
+function signed(figure: string): string {
+  return figure.startsWith('-') || !/[1-9]/.test(figure) ? figure : `+${figure}`;
 }

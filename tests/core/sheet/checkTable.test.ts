@@ -18,10 +18,18 @@ test('taped distances stand with the map’s, the difference, its ± and how the
       'Diagonal',
       '50.00', // 30-40-50 triangle
       '50.40', // as taped
-      { entry: '0.40', soft: '± 0.14' }, // 50.4 − 50; √(0.1² + 0.1² + 0.01504²) = 0.1422
+      { entry: '+0.40', soft: '± 0.14' }, // 50.4 − 50; √(0.1² + 0.1² + 0.01504²) = 0.1422
       'outside', // 0.40 is more than twice 0.14
     ],
   ]);
+});
+
+test('a tape that reads shorter than the map, or the same, has no plus before its difference', () => {
+  const shorter = { ...diagonal, id: 's', tapedM: 49.6 };
+  const same = { ...diagonal, id: 'e', tapedM: 50 };
+  const [table] = checkTables({ ...yard, checks: [shorter, same] }, 'metric');
+  const entries = table?.kind === 'ledger' ? table.ledger.rows.map((row) => row[3]) : [];
+  expect(entries).toMatchObject([{ entry: '-0.40' }, { entry: '0.00' }]); // 49.6 − 50; 50 − 50
 });
 
 test('a yard nobody taped has no such table', () => {
