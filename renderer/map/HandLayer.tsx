@@ -65,7 +65,7 @@ interface DimensionLineProps {
 }
 
 /** A length written along its edge, between two ticks, a little to its right-hand side. */
-export function DimensionLine({ dimension, lens, units }: DimensionLineProps) {
+function DimensionLine({ dimension, lens, units }: DimensionLineProps) {
   const a = lens.toLayer(dimension.from);
   const b = lens.toLayer(dimension.to);
   const lengthPx = Math.hypot(b.x - a.x, b.y - a.y);

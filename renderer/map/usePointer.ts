@@ -13,7 +13,7 @@ type Told = (input: DrawingInput) => void;
  * The pointer on the sketch: presses that take hold of a handle, moves (at most one a frame), letting go, and
  * being torn away. A class because it has a lifetime.
  */
-export class Pointer {
+class Pointer {
   readonly #canGrab: (at: YardPoint, reachM: number) => boolean;
   #map: LeafletMap | null = null;
   #listening: (() => Told) | null = null;
