@@ -1,6 +1,7 @@
 import './map.css';
 import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useRef } from 'react';
 import { createPortal } from 'react-dom';
+import { tracedRing } from '../../core/curves/index.ts';
 import type { GroundPlan } from '../../core/plan/index.ts';
 import type { Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
@@ -95,8 +96,19 @@ export function Sketch(props: SketchProps) {
   // A corner typed a hundred feet on may well be off the page.
   const tracedSoFar = drawing.kind === 'trace' ? drawing.corners : null;
   useEffect(() => {
-    if (map !== null && tracedSoFar !== null) map.keepInSight(tracedSoFar);
+    if (map !== null && tracedSoFar !== null) map.keepInSight(tracedSoFar, tracedSoFar.slice(-1));
   }, [map, tracedSoFar]);
+  // So may an outline drawn by its figures; what is brought in from a file comes by the dozen.
+  const outlinesBefore = useRef(yard.outlines);
+  useEffect(() => {
+    const isOneMore = yard.outlines.length === outlinesBefore.current.length + 1;
+    const added =
+      isOneMore && yard.outlines.find((row) => !outlinesBefore.current.some(({ id }) => id === row.id));
+    outlinesBefore.current = yard.outlines;
+    if (map === null || !added) return;
+    const ring = tracedRing(added.outer);
+    map.keepInSight(ring, ring);
+  }, [map, yard.outlines]);
 
   const attributions = [...new Set(yard.pictures.map(({ attribution }) => attribution))].filter(Boolean);
   return (

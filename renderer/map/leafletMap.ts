@@ -118,20 +118,22 @@ export class LeafletMap {
     this.#map.panInside([latDeg, lonDeg], { padding: [40, 40], animate: false });
   }
 
-  /** When the last of these places is out of sight, slides to it, or steps back until they all are in sight. */
-  keepInSight(places: readonly YardPoint[]): void {
-    const last = places.at(-1);
-    if (last === undefined) return;
-    const onMap = places.map((point): L.LatLngTuple => {
+  /** When one of the places that `must` be seen is out of sight, slides to it, or steps back to have them all in sight. */
+  keepInSight(places: readonly YardPoint[], must: readonly YardPoint[]): void {
+    const [only] = places;
+    const onMap = (point: YardPoint): L.LatLngTuple => {
       const { lonDeg, latDeg } = this.#onMap.toLonLat(point);
       return [latDeg, lonDeg];
-    });
-    if (this.#map.getBounds().contains(L.latLng(onMap.at(-1) as L.LatLngTuple))) return;
+    };
+    const sight = this.#map.getBounds();
+    if (only === undefined || must.every((point) => sight.contains(onMap(point)))) return;
     const padding: L.PointTuple = [FIT_PADDING_PX, FIT_PADDING_PX];
-    if (places.length < 2) this.bringInSight(last);
+    if (places.length < 2) this.bringInSight(only);
     // Never nearer than the person chose to look from.
-    else
-      this.#map.fitBounds(L.latLngBounds(onMap), { animate: false, padding, maxZoom: this.#map.getZoom() });
+    else {
+      const maxZoom = this.#map.getZoom();
+      this.#map.fitBounds(L.latLngBounds(places.map(onMap)), { animate: false, padding, maxZoom });
+    }
   }
 
   /** While a handle is held the sketch must not slide along. */
