@@ -1,5 +1,5 @@
 import type { Region } from '../spaces.ts';
-import { type Lay, type Lines, type Parting, partRegion, type Share } from './partRegion.ts';
+import { type Lay, type Lines, type Parting, partRegion, type Search, type Share } from './partRegion.ts';
 
 /** A piece of ground cut to loads, and the lines it was cut along. */
 export interface CutPiece {
@@ -20,11 +20,21 @@ interface State {
  * @param share the piece, and how many loads it takes
  * @param isCancelled asked before each step
  * @returns undefined when no straight cuts give connected sections, or when cancelled
- * Cost: a beam of fixed width, so (loads - 1) x width partings at most
+ * Cost: a beam of fixed width, so (loads - 1) x width partings at most; ground that needs the wide search takes some
+ *   ten times as long
  */
 export function cutPiece(share: Share, lay: Lay, isCancelled: () => boolean): CutPiece | undefined {
+  return searched(share, lay, USUAL, isCancelled) ?? searched(share, lay, WIDE, isCancelled);
+}
+
+/** Enough for nearly all ground. */
+const USUAL: Search = { fan: 12, partings: 8, leastBeam: 1 };
+/** For ground of narrow ways that fork and meet again, where the shortest cuts lead nowhere: ten times as long. */
+const WIDE: Search = { fan: 24, partings: 24, leastBeam: 24 };
+
+function searched(share: Share, lay: Lay, search: Search, isCancelled: () => boolean): CutPiece | undefined {
   const known = new Map<Share, Parting[]>();
-  const width = beamWidth(share.loads);
+  const width = Math.max(search.leastBeam, beamWidth(share.loads));
   let states: State[] = [{ open: [share], done: [], cuts: [], costM: 0 }];
   for (;;) {
     const first = states[0];
@@ -33,7 +43,7 @@ export function cutPiece(share: Share, lay: Lay, isCancelled: () => boolean): Cu
     const finished = states.find((state) => state.open.length === 0);
     if (finished !== undefined) return { regions: finished.done, cuts: finished.cuts };
     states = states
-      .flatMap((state) => expand(state, known, lay))
+      .flatMap((state) => expand(state, known, lay, search))
       .sort((a, b) => a.costM - b.costM)
       .slice(0, width);
   }
@@ -62,14 +72,14 @@ function isSection({ loads, restM2 }: Share): boolean {
 }
 
 /** Every state has been cut the same number of times, so their costs compare. */
-function expand(state: State, known: Map<Share, Parting[]>, lay: Lay): State[] {
+function expand(state: State, known: Map<Share, Parting[]>, lay: Lay, search: Search): State[] {
   const [next, ...open] = state.open.toSorted(
     (a, b) => b.loads + b.restM2 * 1e-9 - a.loads - a.restM2 * 1e-9,
   );
   if (next === undefined) return [];
   let partings = known.get(next);
   if (partings === undefined) {
-    partings = partRegion(next, lay);
+    partings = partRegion(next, lay, search);
     known.set(next, partings);
   }
   return partings.map((parting) => ({

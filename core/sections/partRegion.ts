@@ -30,6 +30,16 @@ export interface Lay {
   readonly loadAreaM2: number;
 }
 
+/** How much is tried before ground is given up. */
+export interface Search {
+  /** Directions of cuts besides the lanes' and the edges' own. */
+  readonly fan: number;
+  /** Partings kept for one share. */
+  readonly partings: number;
+  /** States kept at once, however few the loads. */
+  readonly leastBeam: number;
+}
+
 /** One way to part a share in two. */
 export interface Parting {
   readonly shares: readonly [Share, Share];
@@ -37,15 +47,12 @@ export interface Parting {
   readonly costM: number;
 }
 
-/** Partings kept for one share. */
-const MOST_PARTINGS = 8;
 /** Above this many loads only near-even partings are tried: single loads nibbled off leave ragged ground. */
 const MANY_LOADS = 8;
 /** Of cuts about as short the more even one: what is nibbled off in strips leaves strips. */
 const UNEVEN_PART = 0.1;
 /** With so many whole lines that do, single chords hardly ever give a shorter cut, and are not looked for. */
 const ENOUGH_PARTINGS = 3;
-const FAN = 12;
 const WIDE_FAN = 48;
 /** A cut whose ends no tape mark fits is worth this much less. */
 const OFF_MARKS_FACTOR = 1.1;
@@ -56,19 +63,19 @@ const AREA_SLACK = 1e-9;
  * The best ways to part a share into two connected shares by one straight cut, shortest first. Whole lines are
  * tried first; single chords when those give little to choose from.
  */
-export function partRegion(share: Share, lay: Lay): Parting[] {
+export function partRegion(share: Share, lay: Lay, search: Search): Parting[] {
   const { laneRad, swathM } = lay;
   const wholeM2 = regionAreaM2(share.region);
   const targets = targetsFor(share, wholeM2);
-  const faced = faceAll(share.region, cutDirections(share.region, laneRad, FAN));
+  const faced = faceAll(share.region, cutDirections(share.region, laneRad, search.fan));
   const whole = faced.flatMap(({ facing, direction }) => wholeLineCuts(facing, direction, targets, swathM));
-  const partings = realise(share, whole, targets, lay);
+  const partings = realise(share, whole, targets, lay, search);
   if (partings.length >= ENOUGH_PARTINGS) return partings;
   const bestM = partings[0]?.costM ?? Infinity;
   const chords = faced.flatMap(({ facing, direction }) =>
     chordCuts(facing, direction, targets, swathM, 1.5 * bestM),
   );
-  const both = realise(share, [...whole, ...chords], targets, lay);
+  const both = realise(share, [...whole, ...chords], targets, lay, search);
   if (both.length > 0) return both;
   const wide = faceAll(share.region, cutDirections(share.region, laneRad, WIDE_FAN));
   return realise(
@@ -76,6 +83,7 @@ export function partRegion(share: Share, lay: Lay): Parting[] {
     wide.flatMap(({ facing, direction }) => chordCuts(facing, direction, targets, swathM, Infinity)),
     targets,
     lay,
+    search,
   );
 }
 
@@ -123,6 +131,7 @@ function realise(
   proposals: readonly CutProposal[],
   divides: readonly Divide[],
   lay: Lay,
+  search: Search,
 ): Parting[] {
   const wholeM2 = regionAreaM2(region);
   const unturned = cornersOf(region);
@@ -145,7 +154,7 @@ function realise(
       cuts: (snapped?.chords ?? proposal.chords).map(({ start, end }) => [start.at, end.at] as const),
       costM: factored(proposal) * (lay.markM !== null && snapped === undefined ? OFF_MARKS_FACTOR : 1),
     });
-    if (partings.length === MOST_PARTINGS) break;
+    if (partings.length === search.partings) break;
   }
   return partings;
 }

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { regionAreaM2, ringPerimeterM } from '../../../core/kernel/index.ts';
 import { cutPiece } from '../../../core/sections/cutPiece.ts';
-import { rect, region } from '../../support/builders.ts';
+import { points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
 const LAY = { laneRad: 0, swathM: 1, markM: null, loadAreaM2: 1e9 };
@@ -36,3 +36,21 @@ test('many loads still come out even', () => {
     expect(ringPerimeterM(part.outer)).toBeLessThan(1.3 * 4 * Math.sqrt(40));
   }
 });
+
+test.each([2, 3, 4, 5, 6, 7, 8, 9])(
+  'narrow ways that fork and meet again are cut to %i equal loads',
+  (loads) => {
+    // Lanes 2 m wide round two greens, the middle one slanting, with a dead end to the north: 41 x 21 m over all.
+    const ways = region(
+      points([0, 0], [40, 0], [40, 20], [24, 20], [24, 30], [22, 30], [22, 20], [0, 20]),
+      points([2, 2], [16, 2], [20, 18], [2, 18]),
+      points([18.5, 2], [38, 2], [38, 18], [22.5, 18]),
+    );
+    const wholeM2 = regionAreaM2(ways);
+    const piece = cutPiece({ region: ways, loads, restM2: 0 }, LAY, never);
+    expect(piece?.regions.length).toBe(loads);
+    for (const part of piece?.regions ?? []) {
+      expectNear(regionAreaM2(part), wholeM2 / loads, 1e-6 * wholeM2, 'm²'); // equal shares
+    }
+  },
+);

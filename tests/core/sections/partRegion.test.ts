@@ -4,16 +4,17 @@ import { partRegion } from '../../../core/sections/partRegion.ts';
 import { points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
+const SEARCH = { fan: 12, partings: 8, leastBeam: 1 };
 const LAY = { laneRad: 0, swathM: 1, markM: null, loadAreaM2: 1e9 };
 
 test('the shortest parting comes first and halves a long rectangle across', () => {
-  const [best] = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, restM2: 0 }, LAY);
+  const [best] = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, restM2: 0 }, LAY, SEARCH);
   expectNear(best?.costM ?? Number.NaN, 5, 1e-9, 'm'); // closed form: straight across
   for (const share of best?.shares ?? []) expectNear(regionAreaM2(share.region), 50, 1e-9, 'm²'); // half of 100
 });
 
 test('a remainder goes to one side whole', () => {
-  const partings = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, restM2: 20 }, LAY);
+  const partings = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, restM2: 20 }, LAY, SEARCH);
   for (const { shares } of partings) {
     for (const share of shares) {
       expectNear(regionAreaM2(share.region), share.loads * 40 + share.restM2, 1e-9, 'm²'); // (100 - 20) / 2 a load
@@ -42,6 +43,7 @@ test('ground that whole lines fall to pieces on is parted along single chords', 
   const partings = partRegion(
     { region: region(ring), loads: 7, restM2: 0 },
     { ...LAY, laneRad: Math.PI / 2 },
+    SEARCH,
   );
   expect(partings.length).toBeGreaterThan(0);
   const wholeM2 = regionAreaM2(region(ring));
