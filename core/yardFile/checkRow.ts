@@ -18,8 +18,12 @@ const yardPoint = record({ xM: finite, yM: finite });
 const picturePoint = record({ xPx: finite, yPx: finite });
 const corners = listOf(yardPoint, 4);
 
+function degreesTo(most: number): Check {
+  return (value) => finite(value) ?? (Math.abs(value as number) <= most ? null : `is beyond ${most}°`);
+}
+
 const frame = byKind({
-  placed: record({ kind: text, origin: record({ lonDeg: finite, latDeg: finite }) }),
+  placed: record({ kind: text, origin: record({ lonDeg: degreesTo(180), latDeg: degreesTo(90) }) }),
   loose: record({ kind: text }),
 });
 

@@ -239,7 +239,10 @@ const ROWS = {
       fc.constant({ kind: 'loose' as const }),
       record({
         kind: fc.constant('placed' as const),
-        origin: record({ lonDeg: anyNumber, latDeg: anyNumber }),
+        origin: record({
+          lonDeg: fc.double({ min: -180, max: 180, noNaN: true }),
+          latDeg: fc.double({ min: -90, max: 90, noNaN: true }),
+        }),
       }),
     ),
     cornerSigmaM: numberOrNull,

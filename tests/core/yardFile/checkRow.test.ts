@@ -31,6 +31,15 @@ test('anything at all put in the place of a member is refused, or is as good', (
   }
 });
 
+test('a place on earth is within its degrees', () => {
+  const at = (lonDeg: number, latDeg: number) =>
+    checkRow('details', { ...YARD.details, frame: { kind: 'placed', origin: { lonDeg, latDeg } } });
+  expect(at(-180, 90)).toBeNull();
+  expect(at(180, -90)).toBeNull();
+  expect(at(-86, 999)).toContain('latDeg is beyond 90°');
+  expect(at(361, 40)).toContain('lonDeg is beyond 180°');
+});
+
 test('junk of every kind is refused without a throw', () => {
   fc.assert(
     fc.property(fc.anything(), (junk) => {
