@@ -2,7 +2,7 @@ import type { Outline, Traced, Yard } from '../../core/yard.ts';
 
 /** What of a yard a GeoJSON file of it does not carry, each counted; none is dropped without a word. */
 export function leftBehindIn(yard: Yard): readonly string[] {
-  const { pictures, elevations, checks, products, applicators, jobs, outlines, details } = yard;
+  const { pictures, elevations, checks, products, applicators, jobs, outlines } = yard;
   const of = (is: (outline: Outline) => boolean): number => outlines.filter(is).length;
   const counts: readonly (readonly [count: number, one: string, more: string])[] = [
     [pictures.length, 'picture', 'pictures'],
@@ -11,9 +11,8 @@ export function leftBehindIn(yard: Yard): readonly string[] {
     [products.length, 'product', 'products'],
     [applicators.length, 'sprayer', 'sprayers'],
     [jobs.length, 'job', 'jobs'],
-    [of(hasStrip), 'outline’s keep-off strip', 'outlines’ keep-off strips'],
+    [of(hasEdgeStrip), 'outline’s strip along an edge', 'outlines’ strips along an edge'],
     [of(isSureByItself), 'outline’s own accuracy', 'outlines’ own accuracy'],
-    [of(({ claimsOverlaps }) => claimsOverlaps), 'claim to shared ground', 'claims to shared ground'],
   ];
   const words = counts
     .filter(([count]) => count > 0)
@@ -21,7 +20,6 @@ export function leftBehindIn(yard: Yard): readonly string[] {
   const curved = of(isCurved);
   return [
     ...words,
-    ...(details.overlapRule === 'drawn-first' ? [] : ['the rule for shared ground']),
     ...(curved === 0
       ? []
       : [`the curves of ${curved} ${curved === 1 ? 'outline' : 'outlines'}, written as corners`]),
@@ -32,10 +30,10 @@ function rings({ outer, holes }: Outline): readonly Traced[] {
   return [outer, ...holes];
 }
 
-function hasStrip(outline: Outline): boolean {
+function hasEdgeStrip(outline: Outline): boolean {
   const alongEdge = (ring: Traced): boolean =>
     ring.kind === 'corners' && ring.corners.some(({ keepOffM }) => keepOffM !== undefined);
-  return outline.keepOffM !== null || rings(outline).some(alongEdge);
+  return rings(outline).some(alongEdge);
 }
 
 function isCurved(outline: Outline): boolean {

@@ -32,14 +32,14 @@ export type GeoJsonShape =
  * Problems: file/yard-has-no-place for a loose yard
  */
 export function yardToGeoJson(yard: Yard, fileName: string): Result<GeoJsonFile> {
-  const { frame, name, groundDate, unitSystem, cornerSigmaM, amountsBy } = yard.details;
+  const { frame, name, groundDate, unitSystem, cornerSigmaM, amountsBy, overlapRule } = yard.details;
   if (frame.kind === 'loose') {
     return trouble({ kind: 'file/yard-has-no-place', where: { fileName }, facts: {} });
   }
   const { origin } = frame;
   const outlines = yard.outlines.map((outline) =>
     feature(
-      { kind: outline.kind, name: outline.name, ...slopeMember(outline) },
+      { kind: outline.kind, name: outline.name, ...slopeMember(outline), ...groundMembers(outline) },
       polygon(origin, [tracedRegion(outline)]),
     ),
   );
@@ -49,7 +49,16 @@ export function yardToGeoJson(yard: Yard, fileName: string): Result<GeoJsonFile>
   const { lonDeg: originLonDeg, latDeg: originLatDeg } = origin;
   return ok({
     type: 'FeatureCollection',
-    yard: { name, groundDate, unitSystem, cornerSigmaM, amountsBy, originLonDeg, originLatDeg },
+    yard: {
+      name,
+      groundDate,
+      unitSystem,
+      cornerSigmaM,
+      amountsBy,
+      overlapRule,
+      originLonDeg,
+      originLatDeg,
+    },
     features: [...outlines, ...marks],
   });
 }
@@ -57,6 +66,11 @@ export function yardToGeoJson(yard: Yard, fileName: string): Result<GeoJsonFile>
 /** Rise over run of a zone that slopes by one grade; a slope by an elevation grid stays behind with its grid. */
 function slopeMember({ slope }: Outline): { readonly slopeGrade?: number } {
   return slope?.kind === 'grade' ? { slopeGrade: slope.grade } : {};
+}
+
+/** What else says how much ground is treated: the strip kept off all round, and a claim to shared ground. */
+function groundMembers({ keepOffM, claimsOverlaps }: Outline): Readonly<Record<string, unknown>> {
+  return { ...(keepOffM === null ? {} : { keepOffM }), ...(claimsOverlaps ? { claimsOverlaps } : {}) };
 }
 
 export function feature(

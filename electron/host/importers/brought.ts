@@ -20,6 +20,9 @@ export interface BroughtOutline {
   readonly holes: readonly (readonly LonLat[])[];
   /** Rise over run; null where the file states none. */
   readonly slopeGrade: number | null;
+  /** Width of the strip kept off all round it; null where the file states none. */
+  readonly keepOffM: number | null;
+  readonly claimsOverlaps: boolean;
 }
 
 export interface BroughtMark {
@@ -34,5 +37,6 @@ export interface BroughtDetails {
   readonly unitSystem: UnitSystem;
   readonly cornerSigmaM: number | null;
   readonly amountsBy: YardDetails['amountsBy'];
+  readonly overlapRule: YardDetails['overlapRule'];
   readonly origin: LonLat;
 }

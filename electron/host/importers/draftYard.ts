@@ -107,7 +107,8 @@ function yardFromFeatures(fileName: string, features: BroughtFeatures, today: st
   );
   const cornerSigmaM = said?.cornerSigmaM ?? null;
   const amountsBy = said?.amountsBy ?? empty.details.amountsBy;
-  const start = { ...empty, details: { ...empty.details, cornerSigmaM, amountsBy } };
+  const overlapRule = said?.overlapRule ?? empty.details.overlapRule;
+  const start = { ...empty, details: { ...empty.details, cornerSigmaM, amountsBy, overlapRule } };
   const made = addRows(fileName, { kind: 'features', features }, origin, start);
   return made.ok ? ok({ ...made.value, document: made.value.yard }) : made;
 }

@@ -84,7 +84,9 @@ function outlineOf(
   const grade = kind === 'zone' ? brought.slopeGrade : null;
   const slope = grade === null ? null : ({ kind: 'grade', grade } as const);
   const [edge, within] = [straight(region.outer), region.holes.map(straight)];
-  return ok(newOutline({ id, kind, name, outer: edge, holes: within, slope }));
+  const { keepOffM } = brought;
+  const claimsOverlaps = kind === 'zone' && brought.claimsOverlaps;
+  return ok(newOutline({ id, kind, name, outer: edge, holes: within, slope, keepOffM, claimsOverlaps }));
 }
 
 /** A hole with one of these takes nothing away. */

@@ -15,7 +15,7 @@ test('a yard of straight corners alone is carried whole', () => {
   expect(leftBehindIn(yardOf([LAWN]))).toEqual([]);
 });
 
-test('strips kept off, whether all round or along one edge, are not dropped without a word', () => {
+test('strips along single edges are not dropped without a word; those all round are written', () => {
   const alongOne = {
     ...LAWN,
     outer: {
@@ -23,21 +23,17 @@ test('strips kept off, whether all round or along one edge, are not dropped with
       corners: rect(0, 0, 20, 10).map((at, i) => (i === 0 ? { ...at, keepOffM: 2 } : at)),
     },
   } as const;
-  expect(leftBehindIn(yardOf([{ ...LAWN, keepOffM: 3 }]))).toEqual(['1 outline’s keep-off strip']);
-  expect(leftBehindIn(yardOf([{ ...LAWN, keepOffM: 3 }, alongOne]))).toEqual(['2 outlines’ keep-off strips']);
+  expect(leftBehindIn(yardOf([{ ...LAWN, keepOffM: 3 }]))).toEqual([]);
+  expect(leftBehindIn(yardOf([{ ...LAWN, keepOffM: 3 }, alongOne]))).toEqual([
+    '1 outline’s strip along an edge',
+  ]);
 });
 
-test('curves are said to be written as corners, and what shared ground goes by to stay behind', () => {
+test('curves are said to be written as corners', () => {
   const pond: Outline = {
     ...LAWN,
     kind: 'water',
     outer: { kind: 'circle', centre: { xM: 5, yM: 5 }, radiusM: 2 },
   };
-  const yard = yardOf([{ ...LAWN, claimsOverlaps: true }, pond]);
-  const details = { ...yard.details, overlapRule: 'smaller' } as const;
-  expect(leftBehindIn({ ...yard, details })).toEqual([
-    '1 claim to shared ground',
-    'the rule for shared ground',
-    'the curves of 1 outline, written as corners',
-  ]);
+  expect(leftBehindIn(yardOf([LAWN, pond]))).toEqual(['the curves of 1 outline, written as corners']);
 });

@@ -154,8 +154,9 @@ export class FeatureReader {
       read.push(points);
     }
     const [outer = [], ...holes] = read;
-    const { slopeGrade } = kind;
-    this.outlines.push({ kind: kind.outline ?? 'zone', name, feature, outer, holes, slopeGrade });
+    const { slopeGrade, keepOffM, claimsOverlaps } = kind;
+    const said = { slopeGrade, keepOffM, claimsOverlaps };
+    this.outlines.push({ kind: kind.outline ?? 'zone', name, feature, outer, holes, ...said });
   }
 
   #point(coordinates: unknown, kind: SaidKind, name: string | null, feature: string): void {

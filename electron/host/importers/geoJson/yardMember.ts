@@ -1,3 +1,4 @@
+import { OVERLAP_RULES } from '../../../../core/yard.ts';
 import type { BroughtDetails } from '../brought.ts';
 import { isMembers } from './FeatureReader.ts';
 
@@ -11,6 +12,7 @@ export function yardMemberOf(root: Readonly<Record<string, unknown>>): BroughtDe
   const { name, groundDate, unitSystem, cornerSigmaM, originLonDeg, originLatDeg } = said;
   // Files from before it was written have none.
   const amountsBy = said.amountsBy ?? 'plan';
+  const overlapRule = OVERLAP_RULES.find((rule) => rule === (said.overlapRule ?? 'drawn-first'));
   const isWhole =
     typeof name === 'string' &&
     typeof groundDate === 'string' &&
@@ -18,11 +20,12 @@ export function yardMemberOf(root: Readonly<Record<string, unknown>>): BroughtDe
     (unitSystem === 'us' || unitSystem === 'metric') &&
     (cornerSigmaM === null || isWithin(cornerSigmaM, 0, 100)) &&
     (amountsBy === 'plan' || amountsBy === 'surface') &&
+    overlapRule !== undefined &&
     isWithin(originLonDeg, -180, 180) &&
     isWithin(originLatDeg, -84, 84);
   if (!isWhole) return null;
   const origin = { lonDeg: originLonDeg, latDeg: originLatDeg };
-  return { name: name.slice(0, 120), groundDate, unitSystem, cornerSigmaM, amountsBy, origin };
+  return { name: name.slice(0, 120), groundDate, unitSystem, cornerSigmaM, amountsBy, overlapRule, origin };
 }
 
 function isWithin(value: unknown, least: number, most: number): value is number {

@@ -269,6 +269,29 @@ describe('a slope in GeoJSON', () => {
   });
 });
 
+test('strips all round, claims and the rule for shared ground come back from our own GeoJSON', async () => {
+  const yard = sampleYard();
+  const kept = yard.outlines.map((outline, i) => ({
+    ...outline,
+    keepOffM: i % 2 === 0 ? 0.9 : null,
+    claimsOverlaps: outline.kind === 'zone',
+  }));
+  const details = { ...yard.details, overlapRule: 'smaller' as const };
+  const made = yardToGeoJson({ ...yard, details, outlines: kept }, 'x');
+  const text = geoJsonText(valueIn(made));
+  const { document } = await draft('yard.geojson', new TextEncoder().encode(text));
+  const said = ({ keepOffM, claimsOverlaps }: (typeof kept)[number]) => ({ keepOffM, claimsOverlaps });
+  expect(document.outlines.map(said)).toEqual(kept.map(said)); // as they were
+  expect(document.details.overlapRule).toBe('smaller'); // as it was
+});
+
+test('a width kept off that is none is not taken', async () => {
+  for (const keepOffM of [-1, 101, '3 ft', Number.MAX_VALUE]) {
+    const { document } = await draft('bed.geojson', geoJson([RING], { kind: 'bed', keepOffM }));
+    expect(document.outlines[0]?.keepOffM).toBeNull();
+  }
+});
+
 describe('a file brought into an open yard', () => {
   const yard = sampleYard();
 
