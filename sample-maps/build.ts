@@ -1,4 +1,6 @@
 import { writeFileSync } from 'node:fs';
+import { straight } from '../core/curves/index.ts';
+import { emptyYard, newOutline } from '../core/edits/index.ts';
 import type { LonLat, YardPoint } from '../core/spaces.ts';
 import type { Mark, Outline, OutlineKind, UnitSystem, Yard } from '../core/yard.ts';
 import { geoJsonText, yardToGeoJson } from '../electron/host/exporters/geoJson.ts';
@@ -63,21 +65,13 @@ function yardOf(
   outlines: readonly Outline[],
   marks: readonly Mark[],
 ): Yard {
-  const frame = { kind: 'placed', origin } as const;
-  const details = {
-    id: 'yard',
-    name,
-    groundDate: '2026-05-12',
-    unitSystem,
-    frame,
-    cornerSigmaM: null,
-  } as const;
-  return { details, pictures: [], outlines, marks, products: [], applicators: [], jobs: [] };
+  const empty = emptyYard(name, { kind: 'placed', origin }, unitSystem, '2026-05-12');
+  return { ...empty, outlines, marks };
 }
 
 function outline(kind: OutlineKind, name: string, taped: Taped): Outline {
   const outer = taped.map(([xM, yM]): YardPoint => ({ xM, yM }));
-  return { id: `${kind}-${name}`, kind, name, outer, holes: [] };
+  return newOutline({ id: `${kind}-${name}`, kind, name, outer: straight(outer) });
 }
 
 function box(west: number, south: number, east: number, north: number): Taped {

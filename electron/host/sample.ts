@@ -10,6 +10,7 @@ import type {
   Outline,
   OutlineKind,
   Product,
+  Traced,
   Yard,
 } from '../../core/yard.ts';
 
@@ -20,7 +21,6 @@ const LOT_EAST_M = 40;
 const LOT_NORTH_M = 30;
 /** Corners set along one curve; the chord then leaves a bed's edge by less than a centimetre. */
 const CURVE_STEPS = 12;
-const RING_CORNERS = 32;
 
 /**
  * The yard a first start opens: an invented lot, drawn and with one job, so that every step has something to
@@ -42,7 +42,16 @@ export function sampleYard(): Yard {
     outlines: [...zones(), ...cutOuts(), ...untreated()],
     marks: marks(),
     elevations: [],
-    checks: [],
+    // The lot's diagonal is 50 m by its posts.
+    checks: [
+      {
+        id: 'check-lot',
+        name: 'south-west post to north-east post',
+        from: toYard([0, 0]),
+        to: toYard([40, 30]),
+        tapedM: 50.02,
+      },
+    ],
     products: [FEED],
     applicators: [HOSE_END, TANK],
     jobs: [JOB],
@@ -98,8 +107,14 @@ function cutOuts(): readonly Outline[] {
       [16.2, 13],
     ]),
     outline('bed', 'east bed', box([32, 12], [33.2, 20])),
-    outline('tree', 'maple', ellipse([6.4, 5], 1.7, 1.7)),
-    outline('water', 'pond', ellipse([37.3, 27.3], 1.6, 1.5)),
+    drawn('tree', 'maple', { kind: 'circle', centre: toYard([6.4, 5]), radiusM: 1.7 }),
+    drawn('water', 'pond', {
+      kind: 'ellipse',
+      centre: toYard([37.3, 27.3]),
+      halfLengthM: 1.6,
+      halfWidthM: 1.5,
+      bearingDeg: 90,
+    }),
   ];
 }
 
@@ -167,7 +182,11 @@ const JOB: Job = {
 };
 
 function outline(kind: OutlineKind, name: string, taped: readonly Tape[]): Outline {
-  return newOutline({ id: idOf(kind, name), kind, name, outer: straight(taped.map(toYard)) });
+  return drawn(kind, name, straight(taped.map(toYard)));
+}
+
+function drawn(kind: OutlineKind, name: string, outer: Traced): Outline {
+  return newOutline({ id: idOf(kind, name), kind, name, outer });
 }
 
 function mark(kind: MarkKind, name: string, at: Tape): Mark {
@@ -190,13 +209,6 @@ function box([west, south]: Tape, [east, north]: Tape): readonly Tape[] {
     [east, north],
     [west, north],
   ];
-}
-
-function ellipse([east, north]: Tape, halfEastM: number, halfNorthM: number): readonly Tape[] {
-  return Array.from({ length: RING_CORNERS }, (_, corner): Tape => {
-    const turn = (2 * Math.PI * corner) / RING_CORNERS;
-    return [east + halfEastM * Math.cos(turn), north + halfNorthM * Math.sin(turn)];
-  });
 }
 
 /** A cubic curve from `a` to `d`, drawn towards `b` and `c`; its last point is left to what follows. */

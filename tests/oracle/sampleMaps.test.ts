@@ -8,7 +8,7 @@ import { expectNear } from '../support/expectNear.ts';
 
 /** True areas as stated and worked in sample-maps/README.md, in square metres. */
 const STATED = [
-  { file: 'larkfield-lane', net: [326.7115, 454.0712, 84], treated: [296.8879, 454.0712, 80] }, // README: Planimeter
+  { file: 'larkfield-lane', net: [326.6631, 454.013, 84], treated: [296.8879, 454.013, 80] }, // README: Planimeter
   { file: 'rectangle', net: [562], treated: [513] }, // 600 − 38; 562 − 45 − 4
   { file: 'l-shape', net: [355.7711], treated: [355.7711] }, // 384 − ½ × 64 × 3² × sin(2π/64)
 ] as const;

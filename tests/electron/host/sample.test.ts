@@ -12,8 +12,8 @@ describe('the sample yard', () => {
     if (!resolved.ok) throw new Error(JSON.stringify(resolved.problems));
     // Closed forms and GeographicLib Planimeter 2.1.2, as worked in sample-maps/README.md; Planimeter prints 1e-4 m².
     const stated = [
-      { name: 'back lawn', netM2: 326.7115, treatedM2: 296.8879 },
-      { name: 'front lawn', netM2: 454.0712, treatedM2: 454.0712 },
+      { name: 'back lawn', netM2: 326.6631, treatedM2: 296.8879 },
+      { name: 'front lawn', netM2: 454.013, treatedM2: 454.013 },
       { name: 'west side', netM2: 84, treatedM2: 80 },
     ];
     expect(resolved.value.zones.map((zone) => zone.name)).toEqual(stated.map((zone) => zone.name));
