@@ -1,11 +1,11 @@
 import { tracedRing } from '../curves/index.ts';
 import { ringBounds, windIn } from '../kernel/index.ts';
-import type { CutLine } from '../sections/index.ts';
+import { type CutLine, tapeMarkM } from '../sections/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { Outline, Traced, TracedCorner, Yard } from '../yard.ts';
 
 /**
- * How to find one end of a cut line with a tape: so far along a straight edge from its nearer corner or, where
+ * How to find one end of a cut line with a tape: so far along a straight edge from a corner of it or, where
  * the end lies on other cut lines, so far along one of those from its flag on the edge.
  */
 export interface FlagTape {
@@ -23,6 +23,9 @@ const ON_EDGE_M = 0.02;
 
 /** Shorter edges are steps of a curve set corner by corner: they cannot be found on the ground. */
 const LEAST_EDGE_M = 1;
+
+/** Nearer than this to a mark, a distance is set on it. */
+const ON_MARK_M = 0.002;
 
 const EDGE_KINDS: readonly Outline['kind'][] = ['zone', 'building', 'hardscape', 'bed', 'water', 'keep-off'];
 
@@ -61,26 +64,27 @@ function findTapeOnLine(yard: Yard, flag: YardPoint, cutLines: readonly CutLine[
   return nearest;
 }
 
-/** From the nearest corner of the kind that comes first: two lawns may share the edge a flag stands on. */
+/**
+ * From a corner whose distance a tape can set, if there is one; else, and among those, from the nearest corner of the
+ * kind that comes first: two lawns may share the edge a flag stands on.
+ */
 function findTapeOnEdge(yard: Yard, flag: YardPoint): FlagTape | undefined {
-  for (const kind of EDGE_KINDS) {
-    const tapes = yard.outlines
-      .filter((outline) => outline.kind === kind)
-      .flatMap((outline) =>
-        [outline.outer, ...outline.holes].map((traced) => findTapeOnRing(outline, traced, flag)),
-      )
-      .filter((tape) => tape !== undefined);
-    const [first, ...others] = tapes;
-    if (first !== undefined) {
-      return others.reduce((best, next) => (next.alongM < best.alongM ? next : best), first);
-    }
-  }
-  return undefined;
+  const markM = tapeMarkM(yard.details.unitSystem);
+  const isOnMark = ({ alongM }: FlagTape): boolean =>
+    Math.abs(alongM - Math.round(alongM / markM) * markM) <= ON_MARK_M;
+  const tapes = EDGE_KINDS.flatMap((kind) => {
+    const outlines = yard.outlines.filter((outline) => outline.kind === kind);
+    const ofKind = outlines.flatMap((outline) =>
+      [outline.outer, ...outline.holes].flatMap((traced) => findTapesOnRing(outline, traced, flag)),
+    );
+    return ofKind.sort((one, other) => one.alongM - other.alongM);
+  });
+  return tapes.find(isOnMark) ?? tapes[0];
 }
 
 /** Straight edges alone: the corners that stand for a curve are nowhere on the ground. */
-function findTapeOnRing(outline: Outline, traced: Traced, flag: YardPoint): FlagTape | undefined {
-  if (traced.kind !== 'corners') return undefined;
+function findTapesOnRing(outline: Outline, traced: Traced, flag: YardPoint): readonly FlagTape[] {
+  if (traced.kind !== 'corners') return [];
   const { corners } = traced;
   for (const [i, a] of corners.entries()) {
     if (a.run !== undefined) continue;
@@ -92,15 +96,11 @@ function findTapeOnRing(outline: Outline, traced: Traced, flag: YardPoint): Flag
     const alongM = (flag.xM - a.xM) * ux + (flag.yM - a.yM) * uy;
     const offM = Math.abs((flag.yM - a.yM) * ux - (flag.xM - a.xM) * uy);
     if (offM > ON_EDGE_M || alongM < -ON_EDGE_M || alongM > lengthM + ON_EDGE_M) continue;
-    const fromStart = alongM <= lengthM / 2;
-    const corner = fromStart ? a : b;
-    return {
-      flag,
-      corner,
-      alongM: Math.max(0, fromStart ? alongM : lengthM - alongM),
-      cornerName: `${windIn(ringBounds(tracedRing(outline.outer)), corner).letters} corner`,
-      outline,
-    };
+    const wind = (corner: YardPoint): string => windIn(ringBounds(tracedRing(outline.outer)), corner).letters;
+    return [
+      { corner: a, alongM: Math.max(0, alongM) },
+      { corner: b, alongM: Math.max(0, lengthM - alongM) },
+    ].map((tape) => ({ ...tape, flag, cornerName: `${wind(tape.corner)} corner`, outline }));
   }
-  return undefined;
+  return [];
 }

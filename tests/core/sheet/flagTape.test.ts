@@ -24,6 +24,16 @@ test('past the middle of the edge the other corner is nearer', () => {
   expectNear(findFlagTapes(yard, cut, plan.ground.cutLines)[0]?.alongM ?? Number.NaN, 13.6, 1e-9, 'm'); // 40 - 26.4
 });
 
+test('a corner whose distance a tape can set comes before a nearer one', () => {
+  const lawns = [outline('zone', 'west', rect(0, 0, 9.93, 5)), outline('zone', 'both', rect(0, 5, 20, 5))];
+  const cut = { from: { xM: 8.5, yM: 5 }, to: { xM: 8.5, yM: 10 }, between: ['A1', 'A2'] } as const;
+  const details = { ...yard.details, unitSystem: 'metric' as const };
+  const [low] = findFlagTapes({ ...yard, details, outlines: lawns }, cut, []);
+  // 1.43 m from the corner at 9.93; 8.5 m, a tenth, from that at 0.
+  expectNear(low?.alongM ?? Number.NaN, 8.5, 1e-9, 'm');
+  expect(low?.corner).toMatchObject({ xM: 0, yM: 5 });
+});
+
 test('an end that lies on no straight edge and no line has no tape', () => {
   const crown = { from: { xM: 6, yM: 6.7 }, to: { xM: 6, yM: 20 }, between: ['B1', 'B2'] } as const;
   // 6.7 is the top of the maple's crown (5 + 1.7), drawn in steps under a metre; the line to the edge at y = 20 is its own
