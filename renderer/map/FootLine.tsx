@@ -128,7 +128,11 @@ export function FootLine(props: FootLineProps) {
       </div>
       {metresPerPx !== null && (
         <div className="foot-cell">
-          <ScaleBar metresPerPx={metresPerPx} units={units} />
+          {hasNoScale(yard) ? (
+            <span className="foot-soft">scale not known</span>
+          ) : (
+            <ScaleBar metresPerPx={metresPerPx} units={units} />
+          )}
         </div>
       )}
       {areaM2 !== null && otherAreaM2 !== null && (
@@ -142,6 +146,11 @@ export function FootLine(props: FootLineProps) {
       </div>
     </footer>
   );
+}
+
+/** Nothing but a picture that nobody has said the size of: a bar beside it would be a guess. */
+function hasNoScale({ pictures, outlines }: Yard): boolean {
+  return outlines.length === 0 && pictures.some(({ placement }) => placement.kind === 'unscaled');
 }
 
 /** What is being drawn, else the selected zone's treated area, else the selected section's. */
