@@ -3,7 +3,7 @@ import { basename, resolve } from 'node:path';
 import type { Problem } from '../../core/problems.ts';
 import type { Yard } from '../../core/yard.ts';
 import { geoJsonText, yardToGeoJson } from '../host/exporters/geoJson.ts';
-import { leftBehindIn } from './leftBehind.ts';
+import { leftBehindIn } from '../host/exporters/leftBehind.ts';
 import { diskProblem, openInput } from './openInput.ts';
 import { badInput, badUsage, DONE, type ExitCode, type Voice } from './outcome.ts';
 import { readArguments } from './readArguments.ts';

@@ -30,7 +30,7 @@ export interface HostApi {
   draftImport(ask: ImportAsk & { readonly yard: YardHandle }): Promise<Result<ImportDraft>>;
   /** The printed sheet as PDF bytes. */
   makePdf(ask: MakePdfAsk): Promise<Result<MadeFile>>;
-  /** The yard's outlines as GeoJSON (RFC 7946; only a placed yard has a place to write). */
+  /** The yard's outlines as GeoJSON (RFC 7946; only a placed yard has a place to write); `notes` say what it does not carry. */
   makeGeoJson(ask: { readonly yard: YardHandle }): Promise<Result<MadeFile>>;
 }
 
@@ -120,4 +120,6 @@ export interface MadeFile {
   readonly fileName: string;
   readonly mediaType: string;
   readonly bytes: Uint8Array;
+  /** Plain sentences about what was made. */
+  readonly notes: readonly string[];
 }

@@ -10,6 +10,7 @@ import type {
   YardHandle,
 } from '../contract/HostApi.ts';
 import { yardToGeoJson } from './exporters/geoJson.ts';
+import { leftBehindIn } from './exporters/leftBehind.ts';
 import { keepCopy } from './keepCopy.ts';
 import { listFolder } from './listFolder.ts';
 import { type OpenedStore, OpenYards, type YardShop } from './OpenYards.ts';
@@ -145,7 +146,12 @@ export function makeHost(parts: HostParts): Host {
       };
       const pdf = await writePdf(pages, { title, madeAt, readImage });
       if (!pdf.ok) return pdf;
-      return ok({ fileName: `${stemOf(path)}.pdf`, mediaType: 'application/pdf', bytes: pdf.value });
+      return ok({
+        fileName: `${stemOf(path)}.pdf`,
+        mediaType: 'application/pdf',
+        bytes: pdf.value,
+        notes: [],
+      });
     },
 
     async makeGeoJson({ yard }) {
@@ -155,7 +161,9 @@ export function makeHost(parts: HostParts): Host {
         const made = yardToGeoJson(document.value, basename(path));
         if (!made.ok) return made;
         const bytes = new TextEncoder().encode(`${JSON.stringify(made.value, null, 2)}\n`);
-        return ok({ fileName: `${stemOf(path)}.geojson`, mediaType: 'application/geo+json', bytes });
+        const left = leftBehindIn(document.value);
+        const notes = left.length === 0 ? [] : [`Not in GeoJSON: ${left.join(', ')}.`];
+        return ok({ fileName: `${stemOf(path)}.geojson`, mediaType: 'application/geo+json', bytes, notes });
       });
     },
   };

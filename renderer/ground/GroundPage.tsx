@@ -47,7 +47,9 @@ export function GroundPage() {
     if (file === null) return;
     await session.settled();
     const made = await session.ask('Writing outlines', () => session.host.makeGeoJson({ yard: file.handle }));
-    if (made !== null) download(made);
+    if (made === null) return;
+    download(made);
+    if (made.notes.length > 0) session.tell(...made.notes.map((text) => ({ kind: 'note', text }) as const));
   }
 
   return (

@@ -174,6 +174,8 @@ describe('an open yard', () => {
     const outlines = unwrap(await host.makeGeoJson({ yard }));
     expect(outlines.fileName).toBe('Maple Court.geojson');
     expect(JSON.parse(new TextDecoder().decode(outlines.bytes)).type).toBe('FeatureCollection'); // RFC 7946, 3.3
+    // Of the yard made above, its picture and the rest of its book stay behind, and that is said.
+    expect(outlines.notes.join(' ')).toContain('Not in GeoJSON: 1 picture');
   });
 });
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { emptyYard } from '../../../core/edits/index.ts';
-import type { Outline, Yard } from '../../../core/yard.ts';
-import { leftBehindIn } from '../../../electron/command/leftBehind.ts';
-import { outline, rect } from '../../support/builders.ts';
+import { emptyYard } from '../../../../core/edits/index.ts';
+import type { Outline, Yard } from '../../../../core/yard.ts';
+import { leftBehindIn } from '../../../../electron/host/exporters/leftBehind.ts';
+import { outline, rect } from '../../../support/builders.ts';
 
 const LAWN = outline('zone', 'lawn', rect(0, 0, 20, 10));
 

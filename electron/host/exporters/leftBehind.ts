@@ -1,4 +1,4 @@
-import type { Outline, Traced, Yard } from '../../core/yard.ts';
+import type { Outline, Traced, Yard } from '../../../core/yard.ts';
 
 /** What of a yard a GeoJSON file of it does not carry, each counted; none is dropped without a word. */
 export function leftBehindIn(yard: Yard): readonly string[] {
