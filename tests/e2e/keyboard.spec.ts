@@ -29,13 +29,9 @@ test('a yard is begun, drawn, planned and found again by keyboard alone', async 
   await press('zone');
   await type('0,0', '60 90', '40 0', '60 270', '');
   // 60 ft x 40 ft, worked by hand
-  expect(await ledgerRow(page, /Zones and their areas/, 'Zone 1')).toEqual([
-    'Zone 1',
-    '2,400',
-    '0',
-    '2,400',
-    '2,400',
-  ]);
+  await expect
+    .poll(() => ledgerRow(page, /Zones and their areas/, 'Zone 1'))
+    .toEqual(['Zone 1', '2,400', '0', '2,400', '2,400']);
 
   await press('bed');
   await type('10,10', '10 90', '10 0', '10 270', '');
@@ -43,13 +39,9 @@ test('a yard is begun, drawn, planned and found again by keyboard alone', async 
   // A drive of 10 ft that sticks 5 ft out of the zone to the south: 10 x 20 ft lie in it.
   await type('40,-5', '10 90', '25 0', '10 270', '');
   // 2,400 - 10 x 10 - 10 x 20, worked by hand
-  expect(await ledgerRow(page, /Zones and their areas/, 'Zone 1')).toEqual([
-    'Zone 1',
-    '2,400',
-    '300',
-    '2,100',
-    '2,100',
-  ]);
+  await expect
+    .poll(() => ledgerRow(page, /Zones and their areas/, 'Zone 1'))
+    .toEqual(['Zone 1', '2,400', '300', '2,100', '2,100']);
 
   await page.keyboard.press('Escape');
   await page.keyboard.press('Escape');
@@ -62,12 +54,9 @@ test('a yard is begun, drawn, planned and found again by keyboard alone', async 
   await giveMix(page);
   // 2,100 ft² at 3 fl oz per 1,000 ft² is 6.3 fl oz; 4 fl oz a bottle, so two loads
   await expect(page.getByRole('table', { name: /Treated area, loads and product/ })).toContainText('6.3');
-  expect(await ledgerRow(page, /Treated area, loads and product/, 'Zone 1')).toEqual([
-    'Zone 1',
-    '2,100',
-    '2',
-    '6.3',
-  ]);
+  await expect
+    .poll(() => ledgerRow(page, /Treated area, loads and product/, 'Zone 1'))
+    .toEqual(['Zone 1', '2,100', '2', '6.3']);
 
   await page.keyboard.press('Alt+5');
   await expect(page.getByRole('table', { name: /Sections in walking order/ })).toContainText('A2');

@@ -15,13 +15,15 @@ test('a rectangle of 50 ft by 25 ft is drawn from its tape lengths and holds 1,2
   await expect(part).toContainText('1,250 ft²');
 
   await part.getByRole('button', { name: 'draw it' }).click();
-  expect(await ledgerRow(page, /Zones and their areas/, 'Zone 1')).toEqual([
-    'Zone 1',
-    '1,250', // the same source
-    '0',
-    '1,250',
-    '1,250 ± 8', // the usual 0.15 ft a corner: 0.15 × √(50² + 25²) = 8.4
-  ]);
+  await expect
+    .poll(() => ledgerRow(page, /Zones and their areas/, 'Zone 1'))
+    .toEqual([
+      'Zone 1',
+      '1,250', // the same source
+      '0',
+      '1,250',
+      '1,250 ± 8', // the usual 0.15 ft a corner: 0.15 × √(50² + 25²) = 8.4
+    ]);
   await expect(page.locator('section.part').filter({ hasText: 'In hand' })).toContainText('4 corners');
 
   await page.getByRole('application').focus();
