@@ -1,5 +1,13 @@
 import type { Region } from '../spaces.ts';
-import { type Lay, type Lines, type Parting, partRegion, type Search, type Share } from './partRegion.ts';
+import {
+  type Lay,
+  type Lines,
+  loadCount,
+  type Parting,
+  partRegion,
+  type Search,
+  type Share,
+} from './partRegion.ts';
 
 /** A piece of ground cut to loads, and the lines it was cut along. */
 export interface CutPiece {
@@ -67,8 +75,8 @@ function settle(state: State): State {
   };
 }
 
-function isSection({ loads, restM2 }: Share): boolean {
-  return loads + (restM2 > 0 ? 1 : 0) <= 1;
+function isSection(share: Share): boolean {
+  return loadCount(share) <= 1;
 }
 
 /** Every state has been cut the same number of times, so their costs compare. */

@@ -12,6 +12,11 @@ interface Loads {
   readonly restM2: number;
 }
 
+/** How many sections that is, the smaller one counted. */
+export function loadCount({ loads, restM2 }: Loads): number {
+  return loads + (restM2 > 0 ? 1 : 0);
+}
+
 /** Ground still to be cut into its loads. */
 export interface Share extends Loads {
   readonly region: Region;
@@ -168,8 +173,8 @@ function snap(
   { markM, loadAreaM2 }: Lay,
 ): SnappedCut | undefined {
   if (markM === null) return undefined;
-  const mostM2 = ({ loads, restM2 }: Loads): number => (loads + (restM2 > 0 ? 1 : 0)) * loadAreaM2;
-  const room = { belowM2, leastBelowM2: wholeM2 - mostM2(above), mostBelowM2: mostM2(below) };
+  const mostBelowM2 = loadCount(below) * loadAreaM2;
+  const room = { belowM2, leastBelowM2: wholeM2 - loadCount(above) * loadAreaM2, mostBelowM2 };
   return snapCut(unturned, chords, room, markM);
 }
 

@@ -7,7 +7,7 @@ import type { SectionPolicy } from '../yard.ts';
 import { borderLines } from './borderLines.ts';
 import { type CutPiece, cutPiece } from './cutPiece.ts';
 import { orderSections } from './orderSections.ts';
-import type { Share } from './partRegion.ts';
+import { loadCount, type Share } from './partRegion.ts';
 import type { CutLine, Section } from './section.ts';
 
 /** The ground of one zone that is treated; the regions do not overlap. */
@@ -101,10 +101,6 @@ function findProblem(zone: ZoneGround, request: SectionRequest): Problem | undef
   const sections = zone.treated.reduce((sum, region) => sum + loadCount(shareOf(region, request)), 0);
   if (sections <= MOST_SECTIONS) return undefined;
   return { kind: 'plan/too-many-sections', where, facts: { sections, most: MOST_SECTIONS } };
-}
-
-function loadCount({ loads, restM2 }: Share): number {
-  return loads + (restM2 > 0 ? 1 : 0);
 }
 
 function shareOf(region: Region, { loadAreaM2, policy }: SectionRequest): Share {
