@@ -141,6 +141,8 @@ export interface Outline {
   readonly slope: Slope | null;
   /** Of a zone: it owns the ground it shares with others, whatever the yard's rule. */
   readonly claimsOverlaps: boolean;
+  /** Whether a hose has to go round it; null = as is usual for its kind. */
+  readonly blocksHose: boolean | null;
 }
 
 /** Heights of the ground at the nodes of a grid that lies in the yard by the corners of its outermost nodes. */
@@ -198,9 +200,35 @@ export interface Applicator {
   readonly carrierLPerM2: number;
   readonly swathM: number;
   readonly paceMPerS: number;
+  /** Length of one step at that pace, so that a pass can be counted out. */
+  readonly stepM: number;
 }
 
 export type SectionPolicy = 'even' | 'fewest';
+
+/** A cut line the person keeps in place, from edge to edge of one zone's ground; the others find their place round it. */
+export interface HeldCut {
+  readonly id: string;
+  readonly zoneId: string;
+  readonly from: YardPoint;
+  readonly to: YardPoint;
+}
+
+/** Which way the lanes run, as compass bearings in degrees. */
+export type LaneHeading =
+  /** The plan picks the one with the least walking. */
+  | { readonly kind: 'best' }
+  | { readonly kind: 'picked'; readonly deg: number }
+  /** Turned from last time's, so that wheels and swaths do not follow the same lines again. */
+  | { readonly kind: 'turned'; readonly lastDeg: number; readonly byDeg: 45 | 90 };
+
+/** The hose of a job. `spigotIds` null = any spigot of the yard. */
+export interface JobHose {
+  readonly lengthM: number;
+  readonly spigotIds: readonly string[] | null;
+  /** How far it keeps from the corners it is laid round. */
+  readonly clearanceM: number;
+}
 
 /** Zones to be treated with one product from one applicator. `zoneIds` null = every zone. */
 export interface Job {
@@ -210,6 +238,13 @@ export interface Job {
   readonly productId: string;
   readonly applicatorId: string;
   readonly policy: SectionPolicy;
-  /** Compass bearing of the lanes in degrees, 0 = north; null = the plan picks it. */
-  readonly headingDeg: number | null;
+  readonly heading: LaneHeading;
+  /** 2 = walked twice at half the rate, the second time square to the first. */
+  readonly rounds: 1 | 2;
+  readonly heldCuts: readonly HeldCut[];
+  /** Where the person comes from and wants to end; null = wherever it suits the walk. */
+  readonly startAt: YardPoint | null;
+  readonly finishAt: YardPoint | null;
+  /** null = no hose is dragged. */
+  readonly hose: JobHose | null;
 }

@@ -9,3 +9,4 @@ export { checkApplicator } from './checkApplicator.ts';
 export { loadAreaM2 } from './loadArea.ts';
 export type { LoadMix } from './loadMix.ts';
 export { type LoadGround, mixLoads } from './mixLoads.ts';
+export { USUAL_STEP_M } from './usualStep.ts';

@@ -17,4 +17,5 @@ export {
   placeYardEdit,
   yardMiddle,
 } from './moveYard.ts';
+export { newJob } from './newJob.ts';
 export { newOutline } from './newOutline.ts';

@@ -1,7 +1,7 @@
 import { movedTraced, type Similarity, tracedRing } from '../curves/index.ts';
 import { movePoint, type RigidMotion, wholeBearing, type YardPlacing, yardToLonLat } from '../frame/index.ts';
 import type { LonLat, YardPoint } from '../spaces.ts';
-import type { Outline, PictureCorners, Traced, Yard } from '../yard.ts';
+import type { Job, LaneHeading, Outline, PictureCorners, Traced, Yard } from '../yard.ts';
 import type { Change, Edit } from './edit.ts';
 import { makeEdit, putRow } from './makeEdit.ts';
 
@@ -84,13 +84,32 @@ function moves(yard: Yard, motion: RigidMotion, all: boolean): readonly Change[]
   for (const elevation of all ? yard.elevations : []) {
     changes.push(putRow(yard, 'elevations', { ...elevation, corners: corners(elevation.corners) }));
   }
-  // Lanes are walked on compass bearings: they turn with the lawn they lie on.
   for (const job of yard.jobs) {
-    if (job.headingDeg === null) continue;
-    const headingDeg = wholeBearing(job.headingDeg + motion.turnDeg);
-    if (headingDeg !== job.headingDeg) changes.push(putRow(yard, 'jobs', { ...job, headingDeg }));
+    const moved = movedJob(job, move, motion.turnDeg);
+    if (moved !== job) changes.push(putRow(yard, 'jobs', moved));
   }
   return changes;
+}
+
+/** The same job where nothing in it has a place. Lanes are walked on compass bearings: they turn with their lawn. */
+function movedJob(job: Job, move: (at: YardPoint) => YardPoint, turnDeg: number): Job {
+  const { heading, heldCuts, startAt, finishAt } = job;
+  const isTurned = heading.kind !== 'best' && turnDeg !== 0;
+  if (!isTurned && heldCuts.length === 0 && startAt === null && finishAt === null) return job;
+  return {
+    ...job,
+    heading: turnedHeading(heading, turnDeg),
+    heldCuts: heldCuts.map((cut) => ({ ...cut, from: move(cut.from), to: move(cut.to) })),
+    startAt: startAt === null ? null : move(startAt),
+    finishAt: finishAt === null ? null : move(finishAt),
+  };
+}
+
+function turnedHeading(heading: LaneHeading, turnDeg: number): LaneHeading {
+  if (heading.kind === 'best') return heading;
+  return heading.kind === 'picked'
+    ? { ...heading, deg: wholeBearing(heading.deg + turnDeg) }
+    : { ...heading, lastDeg: wholeBearing(heading.lastDeg + turnDeg) };
 }
 
 function movedOutline(outline: Outline, by: Similarity): Outline {

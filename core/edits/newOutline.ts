@@ -10,6 +10,7 @@ export function newOutline(
     keepOffM: null,
     slope: null,
     claimsOverlaps: false,
+    blocksHose: null,
     ...said,
   };
 }

@@ -3,3 +3,4 @@
  * least length for each section. Method: shortest ways round buildings. Out of scope: which section comes first.
  */
 export { type HoseReach, hoseReach } from './hoseReach.ts';
+export { blocksHose, type HoseGround, hoseGround } from './hoseGround.ts';

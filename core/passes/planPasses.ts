@@ -69,7 +69,7 @@ export function planPasses(
     ...lanes.map((line): Walk => ({ kind: 'lane', line, isRing: false })),
   ];
   const passes = orderPasses(walks, startAt).map(({ kind, line }, place): Pass => {
-    return { sectionId: section.id, order: place + 1, kind, line, lengthM: lineLengthM(line) };
+    return { sectionId: section.id, order: place + 1, kind, round: 1, line, lengthM: lineLengthM(line) };
   });
   return { passes, headingDeg: bearingDegOf(chosen.rad) };
 }

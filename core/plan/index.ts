@@ -5,7 +5,9 @@
  * coverage, figures that add up, and a mix for each load. Method: the planners of sections, passes and loads, one
  * after the other. Out of scope: how a plan is drawn or printed.
  */
-export type { GroundPlan, JobPlan, PlanRequest, SectionFigures } from './plan.ts';
+export { headingDegOf } from './headingDegOf.ts';
+export type { GroundPlan, JobPlan, PlanLoad, PlanRequest, SectionFigures } from './plan.ts';
 export { type GroundControl, planGround } from './planGround.ts';
 export { planJob } from './planJob.ts';
+export { planRequestOf } from './planRequest.ts';
 export { sectionSigmas } from './sectionSigmas.ts';

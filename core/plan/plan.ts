@@ -1,8 +1,10 @@
 import type { Coverage, Pass } from '../passes/index.ts';
 import type { LoadMix } from '../applicators/index.ts';
-import type { CutLine, Section } from '../sections/index.ts';
+import type { HoseGround } from '../hose/index.ts';
+import type { Cut, CutLine, Section } from '../sections/index.ts';
+import type { YardPoint } from '../spaces.ts';
 import type { ResolvedYard } from '../zones/index.ts';
-import type { SectionPolicy } from '../yard.ts';
+import type { HeldCut, LaneHeading, SectionPolicy } from '../yard.ts';
 import type { Problem } from '../problems.ts';
 
 /** What a plan is made from, besides the outlines. */
@@ -11,9 +13,16 @@ export interface PlanRequest {
   readonly loadAreaM2: number;
   readonly swathM: number;
   readonly paceMPerS: number;
+  /** Only times and steps depend on it. */
+  readonly stepM: number;
   readonly policy: SectionPolicy;
-  /** Compass bearing of the lanes in degrees; null = picked for the least walking. */
-  readonly headingDeg: number | null;
+  readonly heading: LaneHeading;
+  readonly rounds: 1 | 2;
+  readonly heldCuts: readonly HeldCut[];
+  readonly startAt: YardPoint | null;
+  readonly finishAt: YardPoint | null;
+  /** null = no hose is dragged. */
+  readonly hose: HoseGround | null;
   /** Cut lines end on whole multiples of this from a corner where loads have room; null = anywhere. */
   readonly markM: number | null;
 }
@@ -23,7 +32,10 @@ export interface GroundPlan {
   readonly request: PlanRequest;
   readonly resolved: ResolvedYard;
   readonly sections: readonly Section[];
+  readonly cuts: readonly Cut[];
   readonly cutLines: readonly CutLine[];
+  /** In walking order; every section is in one of them. */
+  readonly loads: readonly PlanLoad[];
   /** In walking order. */
   readonly passes: readonly Pass[];
   readonly coverage: Coverage;
@@ -32,6 +44,15 @@ export interface GroundPlan {
   readonly offLengthM: number;
   readonly timeS: number;
   readonly warnings: readonly Problem[];
+}
+
+/** One fill of the applicator: a section, or several small ones that share it. */
+export interface PlanLoad {
+  /** From 1. */
+  readonly number: number;
+  /** In walking order. */
+  readonly sectionIds: readonly string[];
+  readonly areaM2: number;
 }
 
 export interface SectionFigures {

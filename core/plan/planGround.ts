@@ -1,12 +1,15 @@
-import { bearingDegOf, laneHeadings, measureCoverage } from '../passes/index.ts';
+import { measureCoverage } from '../passes/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
-import { type CutLine, planSections, type Section } from '../sections/index.ts';
+import type { Section } from '../sections/index.ts';
 import { sum } from '../units/index.ts';
-import type { ResolvedYard, ResolvedZone } from '../zones/index.ts';
+import type { ResolvedYard } from '../zones/index.ts';
+import { cancelled, thingOf } from './cancelled.ts';
+import { cutZones } from './cutZones.ts';
+import { headingDegOf } from './headingDegOf.ts';
+import { packLoads } from './packLoads.ts';
 import type { GroundPlan, PlanRequest, SectionFigures } from './plan.ts';
 import { walkSections } from './walkSections.ts';
-import { zoneLetter } from './zoneLetter.ts';
 
 /** How a long plan is watched and stopped. Both are called between steps, never within one. */
 export interface GroundControl {
@@ -38,9 +41,9 @@ export function planGround(
   if (problem !== undefined) return trouble(problem);
   const isCancelled = control.isCancelled ?? (() => false);
   const onProgress = control.onProgress ?? (() => undefined);
-  const cut = cutZones(resolved, request, isCancelled, onProgress);
+  const cut = cutZones(resolved, request, isCancelled, (part) => onProgress(SECTIONS_DONE * part));
   if (!cut.ok) return cut;
-  const { sections, cutLines } = cut.value;
+  const { sections, cuts, cutLines } = cut.value;
   const walked = walkSections(resolved, sections, request, isCancelled, (part) =>
     onProgress(SECTIONS_DONE + (PASSES_DONE - SECTIONS_DONE) * part),
   );
@@ -55,7 +58,9 @@ export function planGround(
     request,
     resolved,
     sections,
+    cuts,
     cutLines,
+    loads: packLoads(sections),
     passes,
     coverage,
     sectionFigures,
@@ -67,72 +72,18 @@ export function planGround(
 }
 
 function findProblem(resolved: ResolvedYard, request: PlanRequest): Problem | undefined {
-  const { swathM, paceMPerS, loadAreaM2 } = request;
-  for (const [field, value] of Object.entries({ swath: swathM, pace: paceMPerS, 'load area': loadAreaM2 })) {
+  const { swathM, paceMPerS, stepM, loadAreaM2 } = request;
+  const figures = { swath: swathM, pace: paceMPerS, step: stepM, 'load area': loadAreaM2 };
+  for (const [field, value] of Object.entries(figures)) {
     if (!(value > 0) || !Number.isFinite(value))
       return { kind: 'value/not-positive', where: { field }, facts: {} };
   }
-  if (request.headingDeg !== null && !Number.isFinite(request.headingDeg)) {
-    return {
-      kind: 'value/not-a-number',
-      where: { field: 'heading' },
-      facts: { typed: `${request.headingDeg}` },
-    };
+  const headingDeg = headingDegOf(request.heading);
+  if (headingDeg !== null && !Number.isFinite(headingDeg)) {
+    return { kind: 'value/not-a-number', where: { field: 'heading' }, facts: { typed: `${headingDeg}` } };
   }
   if (resolved.zones.some((zone) => zone.treated.length > 0)) return undefined;
   return { kind: 'plan/nothing-to-treat', where: { thing: thingOf(resolved) }, facts: {} };
-}
-
-function thingOf(resolved: ResolvedYard): string {
-  return resolved.zones.map((zone) => zone.name).join(', ') || 'The yard';
-}
-
-function cancelled(resolved: ResolvedYard): Problem {
-  return { kind: 'plan/cancelled', where: { thing: thingOf(resolved) }, facts: {} };
-}
-
-function cutZones(
-  resolved: ResolvedYard,
-  { loadAreaM2, policy, swathM, headingDeg, markM }: PlanRequest,
-  isCancelled: () => boolean,
-  onProgress: (fraction: number) => void,
-): Result<{ sections: Section[]; cutLines: CutLine[] }> {
-  const sections: Section[] = [];
-  const cutLines: CutLine[] = [];
-  const wholeM2 = sum(resolved.zones.map((zone) => zone.treatedAreaM2));
-  let doneM2 = 0;
-  for (const [place, zone] of resolved.zones.entries()) {
-    if (isCancelled()) return trouble(cancelled(resolved));
-    if (zone.treated.length === 0) continue;
-    const ground = {
-      zoneId: zone.zoneId,
-      zoneName: zone.name,
-      letter: zoneLetter(place),
-      treated: zone.treated,
-    };
-    const heading = headingDeg ?? bestHeadingDeg(zone, swathM);
-    // A load covers its area of sloping ground where amounts are by the surface, and that is less of the map.
-    const loadOnMapM2 = loadAreaM2 / zone.amountFactor;
-    const cut = planSections(ground, {
-      loadAreaM2: loadOnMapM2,
-      policy,
-      headingDeg: heading,
-      swathM,
-      markM,
-      isCancelled,
-    });
-    if (!cut.ok) return cut;
-    sections.push(...cut.value.sections);
-    cutLines.push(...cut.value.cutLines);
-    doneM2 += zone.treatedAreaM2;
-    onProgress(SECTIONS_DONE * Math.min(1, doneM2 / wholeM2));
-  }
-  return ok({ sections, cutLines });
-}
-
-function bestHeadingDeg(zone: ResolvedZone, swathM: number): number | null {
-  const [rad] = laneHeadings(zone.treated, swathM, 1);
-  return rad === undefined ? null : bearingDegOf(rad);
 }
 
 /** A section no pass fits in is wholly missed: said once a zone, with what to do about it. */

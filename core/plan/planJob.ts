@@ -8,11 +8,12 @@ import {
 import { checkCarrier, checkRate } from '../products/index.ts';
 import type { Problem } from '../problems.ts';
 import { Defect, ok, type Result, trouble } from '../result.ts';
-import { type Section, tapeMarkM } from '../sections/index.ts';
+import type { Section } from '../sections/index.ts';
 import type { Applicator, Job, Product, Yard } from '../yard.ts';
 import { type ResolvedYard, resolveZones } from '../zones/index.ts';
 import type { GroundPlan, JobPlan } from './plan.ts';
 import { type GroundControl, planGround } from './planGround.ts';
+import { planRequestOf } from './planRequest.ts';
 import { sectionSigmas } from './sectionSigmas.ts';
 
 /**
@@ -39,14 +40,7 @@ export function planJob(yard: Yard, jobId: string, control?: GroundControl): Res
     return trouble({ kind: 'plan/nothing-to-treat', where: { thing: job.name }, facts: {} });
   }
 
-  const request = {
-    loadAreaM2: loadAreaM2(product, applicator),
-    swathM: applicator.swathM,
-    paceMPerS: applicator.paceMPerS,
-    policy: job.policy,
-    headingDeg: job.headingDeg,
-    markM: tapeMarkM(yard.details.unitSystem),
-  };
+  const request = planRequestOf(yard, job, applicator, loadAreaM2(product, applicator));
   const planned = planGround(resolved, request, control);
   if (!planned.ok) return planned;
   const ground = { ...planned.value, warnings: [...allowed.value, ...planned.value.warnings] };

@@ -3,6 +3,7 @@ import { makeWalkable, type Pass, planPasses, type Walkable } from '../passes/in
 import type { Section } from '../sections/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { ResolvedYard } from '../zones/index.ts';
+import { headingDegOf } from './headingDegOf.ts';
 import type { PlanRequest, SectionFigures } from './plan.ts';
 
 /**
@@ -14,11 +15,12 @@ import type { PlanRequest, SectionFigures } from './plan.ts';
 export function walkSections(
   resolved: ResolvedYard,
   sections: readonly Section[],
-  { swathM, headingDeg, paceMPerS }: PlanRequest,
+  { swathM, heading, paceMPerS }: PlanRequest,
   isCancelled: () => boolean,
   onProgress: (fraction: number) => void,
 ): { passes: Pass[]; sectionFigures: SectionFigures[] } | undefined {
   const walkables = new Map(resolved.zones.map((zone) => [zone.zoneId, makeWalkable(zone.turf)]));
+  const headingDeg = headingDegOf(heading);
   const passes: Pass[] = [];
   const sectionFigures: SectionFigures[] = [];
   let zoneId: string | undefined;

@@ -21,7 +21,7 @@ export function borderLines(
   cuts: readonly (readonly [YardPoint, YardPoint])[],
   sections: readonly Section[],
 ): CutLine[] {
-  return cuts.flatMap(([from, to]) => {
+  return cuts.flatMap(([from, to], cut) => {
     const lengthM = distanceM(from, to);
     if (lengthM < SHORTEST_M) return [];
     const x = (to.xM - from.xM) / lengthM;
@@ -33,7 +33,7 @@ export function borderLines(
         const startM = Math.max(l.fromM, r.fromM);
         const endM = Math.min(l.toM, r.toM);
         if (endM - startM < SHORTEST_M) return [];
-        return [{ from: at(startM), to: at(endM), between: [l.section.id, r.section.id] }];
+        return [{ from: at(startM), to: at(endM), between: [l.section.id, r.section.id], cut }];
       }),
     );
   });

@@ -9,7 +9,7 @@
  */
 export { MOST_SECTIONS, planSections } from './planSections.ts';
 export type { SectionRequest, ZoneGround, ZoneSections } from './planSections.ts';
-export type { CutLine, Section } from './section.ts';
+export type { Cut, CutLine, Section } from './section.ts';
 export {
   cutTable,
   type SectionWorking,

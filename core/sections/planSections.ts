@@ -8,7 +8,7 @@ import { borderLines } from './borderLines.ts';
 import { type CutPiece, cutPiece } from './cutPiece.ts';
 import { orderSections } from './orderSections.ts';
 import { loadCount, type Share } from './partRegion.ts';
-import type { CutLine, Section } from './section.ts';
+import type { Cut, CutLine, Section } from './section.ts';
 
 /** The ground of one zone that is treated; the regions do not overlap. */
 export interface ZoneGround {
@@ -35,6 +35,7 @@ export interface ZoneSections {
   /** Numbered in an order to walk them in. */
   readonly sections: readonly Section[];
   readonly cutLines: readonly CutLine[];
+  readonly cuts: readonly Cut[];
 }
 
 /** A zone in more sections than this is a typing slip, or a job for a machine. */
@@ -80,13 +81,9 @@ export function planSections(zone: ZoneGround, request: SectionRequest): Result<
     const areaM2 = regionAreaM2(region);
     return { id: `${zone.letter}${place + 1}`, zoneId: zone.zoneId, zoneName: zone.zoneName, region, areaM2 };
   });
-  return ok({
-    sections,
-    cutLines: borderLines(
-      pieces.flatMap((piece) => piece.cuts),
-      sections,
-    ),
-  });
+  const lines = pieces.flatMap((piece) => piece.cuts);
+  const cuts = lines.map(([from, to]): Cut => ({ zoneId: zone.zoneId, from, to, heldId: null }));
+  return ok({ sections, cuts, cutLines: borderLines(lines, sections) });
 }
 
 function findProblem(zone: ZoneGround, request: SectionRequest): Problem | undefined {

@@ -22,6 +22,7 @@ export interface ZoneFigures extends PrintedZone {
   readonly productSigmaL: number | null;
 }
 
+/** What of a load goes on one section; small sections may share one. */
 export interface LoadFigures {
   readonly load: number;
   readonly section: Section;
@@ -67,6 +68,9 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
     volumeStepL(carrierUnit),
   );
   const sections = new Map(plan.ground.sections.map((section) => [section.id, section]));
+  const loadNumbers = new Map(
+    plan.ground.loads.flatMap(({ number, sectionIds }) => sectionIds.map((id) => [id, number] as const)),
+  );
   const loads = plan.mixes.flatMap((mix: LoadMix, i) => {
     const section = sections.get(mix.sectionId);
     if (section === undefined) return [];
@@ -78,7 +82,14 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
     // Product is a rate times an area, so it is off by as much of itself.
     const productSigmaL = areaSigmaM2 === null ? null : (mix.productL / section.areaM2) * areaSigmaM2;
     const { dialRatio } = mix;
-    const own = { load: i + 1, section, areaM2, areaSigmaM2, otherAreaM2, mixedM2 };
+    const own = {
+      load: loadNumbers.get(section.id) ?? i + 1,
+      section,
+      areaM2,
+      areaSigmaM2,
+      otherAreaM2,
+      mixedM2,
+    };
     return [{ ...own, productL, productSigmaL, carrierL, dialRatio }];
   });
   return {

@@ -62,6 +62,12 @@ const slope = byKind({
   elevation: record({ kind: text, elevationId: text }),
 });
 
+const laneHeading = byKind({
+  best: record({ kind: text }),
+  picked: record({ kind: text, deg: finite }),
+  turned: record({ kind: text, lastDeg: finite, byDeg: oneOf([45, 90]) }),
+});
+
 /** What a row of each part of a yard must look like; the one door for rows that come from a file. */
 const ROW_CHECKS: Readonly<Record<YardPart, Check>> = {
   details: record({
@@ -96,6 +102,7 @@ const ROW_CHECKS: Readonly<Record<YardPart, Check>> = {
     keepOffM: orNull(finite),
     slope: orNull(slope),
     claimsOverlaps: oneOf([true, false]),
+    blocksHose: oneOf([true, false, null]),
   }),
   marks: record({ id: text, kind: oneOf(MARK_KINDS), name: text, at: yardPoint }),
   elevations: (value) => wrongElevation(value),
@@ -116,6 +123,7 @@ const ROW_CHECKS: Readonly<Record<YardPart, Check>> = {
     carrierLPerM2: finite,
     swathM: finite,
     paceMPerS: finite,
+    stepM: finite,
   }),
   jobs: record({
     id: text,
@@ -124,7 +132,12 @@ const ROW_CHECKS: Readonly<Record<YardPart, Check>> = {
     productId: text,
     applicatorId: text,
     policy: oneOf(['even', 'fewest']),
-    headingDeg: orNull(finite),
+    heading: laneHeading,
+    rounds: oneOf([1, 2]),
+    heldCuts: listOf(record({ id: text, zoneId: text, from: yardPoint, to: yardPoint })),
+    startAt: orNull(yardPoint),
+    finishAt: orNull(yardPoint),
+    hose: orNull(record({ lengthM: finite, spigotIds: orNull(listOf(text)), clearanceM: finite })),
   }),
 };
 

@@ -47,6 +47,11 @@ function yesOrNo(value: unknown): unknown {
   return value === 0 ? false : value;
 }
 
+/** A place in two columns; half of one is left for the check to refuse. */
+function placeOrNull(xM: unknown, yM: unknown): unknown {
+  return xM === null && yM === null ? null : { xM, yM };
+}
+
 function assemble(table: RowTable, columns: Columns): Reading<unknown> {
   const c = columns;
   switch (table.part) {
@@ -99,6 +104,7 @@ function assemble(table: RowTable, columns: Columns): Reading<unknown> {
         keepOffM: c.keep_off_m,
         slope: slope.value,
         claimsOverlaps: yesOrNo(c.claims_overlaps),
+        blocksHose: yesOrNo(c.blocks_hose),
       });
     }
     case 'marks': {
@@ -145,10 +151,17 @@ function assemble(table: RowTable, columns: Columns): Reading<unknown> {
         carrierLPerM2: c.carrier_l_per_m2,
         swathM: c.swath_m,
         paceMPerS: c.pace_m_per_s,
+        stepM: c.step_m,
       });
     case 'jobs': {
       const zoneIds = c.zone_ids === null ? readAs(null) : fromJson(c.zone_ids);
       if (!zoneIds.ok) return zoneIds;
+      const heading = fromJson(c.heading);
+      if (!heading.ok) return heading;
+      const heldCuts = fromJson(c.held_cuts);
+      if (!heldCuts.ok) return heldCuts;
+      const hose = c.hose === null ? readAs(null) : fromJson(c.hose);
+      if (!hose.ok) return hose;
       return readAs({
         id: c.id,
         name: c.name,
@@ -156,7 +169,12 @@ function assemble(table: RowTable, columns: Columns): Reading<unknown> {
         productId: c.product_id,
         applicatorId: c.applicator_id,
         policy: c.policy,
-        headingDeg: c.heading_deg,
+        heading: heading.value,
+        rounds: c.rounds,
+        heldCuts: heldCuts.value,
+        startAt: placeOrNull(c.start_x_m, c.start_y_m),
+        finishAt: placeOrNull(c.finish_x_m, c.finish_y_m),
+        hose: hose.value,
       });
     }
   }

@@ -58,6 +58,7 @@ const ENCODERS: Encoders = {
       keep_off_m: row.keepOffM,
       slope: slope === null ? null : exactJson(slope),
       claims_overlaps: row.claimsOverlaps ? 1 : 0,
+      blocks_hose: row.blocksHose === null ? null : row.blocksHose ? 1 : 0,
       geom: encodePolygon(tracedRegion(row), srsId),
     };
     return { table, columns: table === 'cut_outs' ? { kind, ...columns } : columns };
@@ -110,6 +111,7 @@ const ENCODERS: Encoders = {
       carrier_l_per_m2: row.carrierLPerM2,
       swath_m: row.swathM,
       pace_m_per_s: row.paceMPerS,
+      step_m: row.stepM,
     },
   }),
   jobs: (row) => ({
@@ -121,7 +123,14 @@ const ENCODERS: Encoders = {
       product_id: row.productId,
       applicator_id: row.applicatorId,
       policy: row.policy,
-      heading_deg: row.headingDeg,
+      heading: exactJson(row.heading),
+      rounds: row.rounds,
+      held_cuts: exactJson(row.heldCuts),
+      start_x_m: row.startAt?.xM ?? null,
+      start_y_m: row.startAt?.yM ?? null,
+      finish_x_m: row.finishAt?.xM ?? null,
+      finish_y_m: row.finishAt?.yM ?? null,
+      hose: row.hose === null ? null : exactJson(row.hose),
     },
   }),
 };

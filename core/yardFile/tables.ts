@@ -23,6 +23,7 @@ const OUTLINE_COLUMNS = [
   'keep_off_m',
   'slope',
   'claims_overlaps',
+  'blocks_hose',
   'geom',
 ] as const;
 const LIST = { geometry: null } as const;
@@ -88,13 +89,28 @@ export const ROW_TABLES = [
     ...LIST,
     name: 'applicators',
     part: 'applicators',
-    columns: ['id', 'name', 'kind', 'capacity_l', 'carrier_l_per_m2', 'swath_m', 'pace_m_per_s'],
+    columns: ['id', 'name', 'kind', 'capacity_l', 'carrier_l_per_m2', 'swath_m', 'pace_m_per_s', 'step_m'],
   },
   {
     ...LIST,
     name: 'jobs',
     part: 'jobs',
-    columns: ['id', 'name', 'zone_ids', 'product_id', 'applicator_id', 'policy', 'heading_deg'],
+    columns: [
+      'id',
+      'name',
+      'zone_ids',
+      'product_id',
+      'applicator_id',
+      'policy',
+      'heading',
+      'rounds',
+      'held_cuts',
+      'start_x_m',
+      'start_y_m',
+      'finish_x_m',
+      'finish_y_m',
+      'hose',
+    ],
   },
 ] as const satisfies readonly RowTable[];
 

@@ -1,9 +1,11 @@
-import { tapeMarkM } from '../../core/sections/index.ts';
+import { USUAL_STEP_M } from '../../core/applicators/index.ts';
+import { newJob } from '../../core/edits/index.ts';
 import {
   type GroundControl,
   type JobPlan,
   planGround,
   planJob,
+  planRequestOf,
   sectionSigmas,
 } from '../../core/plan/index.ts';
 import { ok, type Result } from '../../core/result.ts';
@@ -34,7 +36,7 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
     const chosen: Job = {
       ...job,
       policy: flags.policy ?? job.policy,
-      headingDeg: flags.headingDeg === undefined ? job.headingDeg : flags.headingDeg,
+      heading: flags.heading ?? job.heading,
     };
     const planned = planJob({ ...yard, jobs: [chosen] }, chosen.id, control);
     return planned.ok ? ok({ yard, job: chosen, plan: planned.value, hasMix: true }) : planned;
@@ -43,10 +45,8 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
   if (loadAreaM2 === undefined || swathM === undefined) return undefined;
   const resolved = resolveZones(yard);
   if (!resolved.ok) return resolved;
-  const policy = flags.policy ?? 'even';
-  const headingDeg = flags.headingDeg ?? null;
-  const markM = tapeMarkM(yard.details.unitSystem);
-  const request = { loadAreaM2, swathM, paceMPerS: USUAL_PACE_M_PER_S, policy, headingDeg, markM };
+  const standIns = standInsFor(flags, swathM);
+  const request = planRequestOf(yard, standIns.job, standIns.applicator, loadAreaM2);
   const ground = planGround(resolved.value, request, control);
   if (!ground.ok) return ground;
   // One empty mix a section: the sheet numbers its loads by them, and prints no mix page when nothing is poured.
@@ -61,16 +61,13 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
     productTotalL: 0,
     carrierTotalL: 0,
   };
-  return ok({ ...withStandIns(yard, swathM, policy, headingDeg), plan, hasMix: false });
+  const { product, applicator } = standIns;
+  const shown = { ...yard, products: [product], applicators: [applicator], jobs: [standIns.job] };
+  return ok({ yard: shown, job: standIns.job, plan, hasMix: false });
 }
 
 /** The sheet names a product and an applicator; where none is chosen it says so in their place. */
-function withStandIns(
-  yard: Yard,
-  swathM: number,
-  policy: Job['policy'],
-  headingDeg: Job['headingDeg'],
-): { readonly yard: Yard; readonly job: Job } {
+function standInsFor({ policy, heading }: PlanFlags, swathM: number) {
   const product: Product = {
     id: 'no-product',
     name: 'no product chosen',
@@ -87,15 +84,15 @@ function withStandIns(
     carrierLPerM2: 0,
     swathM,
     paceMPerS: USUAL_PACE_M_PER_S,
+    stepM: USUAL_STEP_M,
   };
-  const job: Job = {
+  const job = newJob({
     id: 'no-job',
     name: 'Sections and passes',
-    zoneIds: null,
     productId: product.id,
     applicatorId: applicator.id,
-    policy,
-    headingDeg,
-  };
-  return { yard: { ...yard, products: [product], applicators: [applicator], jobs: [job] }, job };
+    policy: policy ?? 'even',
+    heading: heading ?? { kind: 'best' },
+  });
+  return { product, applicator, job };
 }

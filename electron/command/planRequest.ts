@@ -1,16 +1,15 @@
-import type { PlanRequest } from '../../core/plan/index.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { Paper } from '../../core/sheet/index.ts';
 import { parseAngle, parseArea, parseLength } from '../../core/units/index.ts';
+import type { Job, LaneHeading } from '../../core/yard.ts';
 import type { ReadArguments } from './readArguments.ts';
 
 /** The flags of `plan` as figures; undefined where a flag is not given. */
 export interface PlanFlags {
   readonly loadAreaM2: number | undefined;
   readonly swathM: number | undefined;
-  /** Null is `auto`. */
-  readonly headingDeg: PlanRequest['headingDeg'] | undefined;
-  readonly policy: PlanRequest['policy'] | undefined;
+  readonly heading: LaneHeading | undefined;
+  readonly policy: Job['policy'] | undefined;
   readonly paper: Paper | undefined;
   readonly spigot: string | undefined;
   readonly hoseM: number | undefined;
@@ -30,9 +29,7 @@ export function readPlanFlags({ flags }: ReadArguments): ReadPlanFlags {
   const loadArea = read('load-area', (typed) => parseArea(typed, '--load-area', null));
   const swath = read('swath', (typed) => parseLength(typed, '--swath', null));
   const hose = read('hose', (typed) => parseLength(typed, '--hose', null));
-  const heading = read('heading', (typed) =>
-    typed === 'auto' ? ok<number | null>(null) : parseAngle(typed, '--heading'),
-  );
+  const heading = read('heading', readHeading);
   for (const each of [loadArea, swath, hose, heading]) if (!each.ok) return each;
   const policy = flags.get('policy');
   if (policy !== undefined && policy !== 'even' && policy !== 'fewest') {
@@ -50,11 +47,17 @@ export function readPlanFlags({ flags }: ReadArguments): ReadPlanFlags {
     loadAreaM2: loadArea.ok ? loadArea.value : undefined,
     swathM: swath.ok ? swath.value : undefined,
     hoseM: hose.ok ? hose.value : undefined,
-    headingDeg: heading.ok ? heading.value : undefined,
+    heading: heading.ok ? heading.value : undefined,
     policy,
     paper,
     spigot,
     json: flags.get('json'),
     pdf: flags.get('pdf'),
   });
+}
+
+function readHeading(typed: string): Result<LaneHeading> {
+  if (typed === 'auto') return ok({ kind: 'best' });
+  const angle = parseAngle(typed, '--heading');
+  return angle.ok ? ok({ kind: 'picked', deg: angle.value }) : angle;
 }

@@ -91,6 +91,16 @@ const slope = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('elevation'), elevationId: idText }),
 ]);
 
+const laneHeading = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('best') }),
+  z.strictObject({ kind: z.literal('picked'), deg: finite }),
+  z.strictObject({
+    kind: z.literal('turned'),
+    lastDeg: finite,
+    byDeg: z.union([z.literal(45), z.literal(90)]),
+  }),
+]);
+
 /** One row of each part of a yard. */
 const ROWS: { readonly [P in YardPart]: z.ZodType<YardRows[P]> } = {
   details: z.strictObject({
@@ -129,6 +139,7 @@ const ROWS: { readonly [P in YardPart]: z.ZodType<YardRows[P]> } = {
     keepOffM: finite.nullable(),
     slope: slope.nullable(),
     claimsOverlaps: z.boolean(),
+    blocksHose: z.boolean().nullable(),
   }),
   marks: z.strictObject({ id: idText, kind: z.enum(MARK_KINDS), name: nameText, at: yardPoint }),
   elevations: z
@@ -158,6 +169,7 @@ const ROWS: { readonly [P in YardPart]: z.ZodType<YardRows[P]> } = {
     carrierLPerM2: finite,
     swathM: finite,
     paceMPerS: finite,
+    stepM: finite,
   }),
   jobs: z.strictObject({
     id: idText,
@@ -166,7 +178,20 @@ const ROWS: { readonly [P in YardPart]: z.ZodType<YardRows[P]> } = {
     productId: textUpTo(200),
     applicatorId: textUpTo(200),
     policy: z.enum(['even', 'fewest']),
-    headingDeg: finite.nullable(),
+    heading: laneHeading,
+    rounds: z.union([z.literal(1), z.literal(2)]),
+    heldCuts: z
+      .array(z.strictObject({ id: idText, zoneId: idText, from: yardPoint, to: yardPoint }))
+      .max(MOST_ROWS),
+    startAt: yardPoint.nullable(),
+    finishAt: yardPoint.nullable(),
+    hose: z
+      .strictObject({
+        lengthM: finite,
+        spigotIds: z.array(idText).max(MOST_ROWS).nullable(),
+        clearanceM: finite,
+      })
+      .nullable(),
   }),
 };
 

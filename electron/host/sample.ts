@@ -1,5 +1,6 @@
 import { straight } from '../../core/curves/index.ts';
-import { newOutline } from '../../core/edits/index.ts';
+import { USUAL_STEP_M } from '../../core/applicators/index.ts';
+import { newJob, newOutline } from '../../core/edits/index.ts';
 import { FLUID_OUNCE_L, FOOT_M, GALLON_L, THOUSAND_FT2_M2 } from '../../core/units/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type {
@@ -159,6 +160,7 @@ const HOSE_END: Applicator = {
   carrierLPerM2: (5 * GALLON_L) / THOUSAND_FT2_M2,
   swathM: 6 * FOOT_M,
   paceMPerS: FOOT_M,
+  stepM: FOOT_M,
 };
 
 const TANK: Applicator = {
@@ -169,17 +171,15 @@ const TANK: Applicator = {
   carrierLPerM2: (2 * GALLON_L) / THOUSAND_FT2_M2,
   swathM: 4 * FOOT_M,
   paceMPerS: 2.5 * FOOT_M,
+  stepM: USUAL_STEP_M,
 };
 
-const JOB: Job = {
+const JOB: Job = newJob({
   id: 'job-spring-feed',
   name: 'Spring feed',
-  zoneIds: null,
   productId: FEED.id,
   applicatorId: HOSE_END.id,
-  policy: 'even',
-  headingDeg: null,
-};
+});
 
 function outline(kind: OutlineKind, name: string, taped: readonly Tape[]): Outline {
   return drawn(kind, name, straight(taped.map(toYard)));

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { USUAL_STEP_M } from '../../core/applicators/index.ts';
 import { makeEdit, putRow } from '../../core/edits/index.ts';
 import { parseCarrier, parseLength, parseSpeed, parseVolume, USUAL_UNITS } from '../../core/units/index.ts';
 import type { Applicator } from '../../core/yard.ts';
@@ -63,6 +64,7 @@ export function NewApplicatorPart({ makeId }: { readonly makeId: () => string })
       carrierLPerM2: carrier.value,
       swathM: swath.value,
       paceMPerS: pace.value,
+      stepM: USUAL_STEP_M,
     };
     const job = withFirstJob(yard, { applicator }, makeId);
     session.edit(makeEdit(`add ${applicator.name}`, putRow(yard, 'applicators', applicator), ...job));

@@ -1,4 +1,4 @@
-import { type Change, putRow } from '../../core/edits/index.ts';
+import { type Change, newJob, putRow } from '../../core/edits/index.ts';
 import type { Applicator, Product, Yard } from '../../core/yard.ts';
 
 interface Arriving {
@@ -15,14 +15,15 @@ export function withFirstJob(yard: Yard, arriving: Arriving, makeId: () => strin
   const applicator = arriving.applicator ?? yard.applicators[0];
   if (yard.jobs.length > 0 || !product || !applicator) return [];
   return [
-    putRow(yard, 'jobs', {
-      id: makeId(),
-      name: product.name,
-      zoneIds: null,
-      productId: product.id,
-      applicatorId: applicator.id,
-      policy: 'even',
-      headingDeg: null,
-    }),
+    putRow(
+      yard,
+      'jobs',
+      newJob({
+        id: makeId(),
+        name: product.name,
+        productId: product.id,
+        applicatorId: applicator.id,
+      }),
+    ),
   ];
 }

@@ -1,4 +1,5 @@
 import { makeEdit, putRow } from '../../core/edits/index.ts';
+import { headingDegOf } from '../../core/plan/index.ts';
 import { ok } from '../../core/result.ts';
 import { formatAngle, parseAngle } from '../../core/units/index.ts';
 import type { Job } from '../../core/yard.ts';
@@ -20,6 +21,7 @@ export function WalkPage() {
   const { plan } = usePlanState();
   const units = yard.details.unitSystem;
   const job = jobInHand(yard);
+  const headingDeg = job ? headingDegOf(job.heading) : null;
   const put = (row: Job, part: Partial<Job>): void =>
     session.edit(makeEdit('turn the lanes', putRow(yard, 'jobs', { ...row, ...part })));
 
@@ -34,13 +36,15 @@ export function WalkPage() {
         <PagePart title="Lanes" aside="leave empty and the plan picks the bearing">
           <FigureField
             label="lanes run at a bearing of"
-            shown={job.headingDeg === null ? '' : formatAngle(job.headingDeg)}
-            note={job.headingDeg === null ? 'picked by the plan' : 'from north, clockwise'}
+            shown={headingDeg === null ? '' : formatAngle(headingDeg)}
+            note={headingDeg === null ? 'picked by the plan' : 'from north, clockwise'}
             units={units}
             parse={(typed) =>
               typed.trim() === '' ? ok<number | null>(null) : parseAngle(typed, 'bearing of the lanes')
             }
-            onCommit={(headingDeg) => put(job, { headingDeg })}
+            onCommit={(deg) =>
+              put(job, { heading: deg === null ? { kind: 'best' } : { kind: 'picked', deg } })
+            }
           />
         </PagePart>
       )}

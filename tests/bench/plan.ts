@@ -8,6 +8,7 @@ import type { Region } from '../../core/spaces.ts';
 import { rect, region, regularPolygon } from '../support/builders.ts';
 import { resolvedOf } from '../support/randomGround.ts';
 import { between, randomComb, randomStar, seededRandom } from '../support/randomYards.ts';
+import { planRequest } from '../support/planRequest.ts';
 
 const ROUNDS = process.argv.includes('--quick') ? 1 : 5;
 
@@ -89,8 +90,7 @@ const head = [
 ];
 const rows = shapes().map(({ name, ground, loadAreaM2, swathM }) => {
   const resolved = resolvedOf({ Yard: ground });
-  const run = () =>
-    planGround(resolved, { loadAreaM2, swathM, paceMPerS: 1, policy: 'even', headingDeg: null, markM: 0.1 });
+  const run = () => planGround(resolved, planRequest({ loadAreaM2, swathM, markM: 0.1 }));
   const timesMs: number[] = [];
   let result = run();
   for (let round = 0; round < ROUNDS; round++) {

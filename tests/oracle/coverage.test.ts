@@ -3,6 +3,7 @@ import { regionContains } from '../../core/kernel/index.ts';
 import { planGround } from '../../core/plan/index.ts';
 import type { Region, YardPoint } from '../../core/spaces.ts';
 import { expectNear } from '../support/expectNear.ts';
+import { planRequest } from '../support/planRequest.ts';
 import { randomGround, resolvedOf } from '../support/randomGround.ts';
 
 /** Points along one side of the counting grid. */
@@ -106,14 +107,7 @@ test.each([1, 4, 9, 15])('coverage of random yard %i is what counting points on 
   const treated = randomGround(seed, 11, 3);
   const areaM2 = resolvedOf({ Yard: treated }).zones[0]?.treatedAreaM2 ?? 0;
   const swathM = Math.sqrt(areaM2) / 12;
-  const planned = planGround(resolvedOf({ Yard: treated }), {
-    loadAreaM2: areaM2 / 3,
-    swathM,
-    paceMPerS: 1,
-    policy: 'even',
-    headingDeg: null,
-    markM: null,
-  });
+  const planned = planGround(resolvedOf({ Yard: treated }), planRequest({ loadAreaM2: areaM2 / 3, swathM }));
   if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
   const { coverage, passes } = planned.value;
   const byCount = counted(

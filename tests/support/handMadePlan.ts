@@ -1,13 +1,15 @@
 import { straight, tracedRing } from '../../core/curves/index.ts';
-import { newOutline } from '../../core/edits/index.ts';
+import { newJob, newOutline } from '../../core/edits/index.ts';
 import type { LoadMix } from '../../core/applicators/index.ts';
 import type { Pass } from '../../core/passes/index.ts';
 import type { JobPlan, SectionFigures } from '../../core/plan/index.ts';
-import type { CutLine, Section } from '../../core/sections/index.ts';
+import { packLoads } from '../../core/plan/packLoads.ts';
+import type { Cut, CutLine, Section } from '../../core/sections/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { Applicator, Mark, Outline, OutlineKind, Product, UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedZone } from '../../core/zones/index.ts';
 import { LEVEL, spreadOf } from './builders.ts';
+import { planRequest } from './planRequest.ts';
 
 /** A zone cut by straight lines across x; its cut-outs lie wholly inside one section or outside the zone. */
 export interface HandMadeZone {
@@ -46,6 +48,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
   const holes = yard.outlines.filter((outline) => !['zone', 'keep-off'].includes(outline.kind));
   const sections: Section[] = [];
   const cutLines: CutLine[] = [];
+  const cuts: Cut[] = [];
   const zones: ResolvedZone[] = [];
   ground.zones.forEach((zone, z) => {
     const outline = zoneOutlines[z] as Outline;
@@ -65,7 +68,12 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
     zone.cutsAtXM.forEach((xM, i) => {
       const ys = crossings(tracedRing(outline.outer), xM);
       const between = [(own[i] as Section).id, (own[i + 1] as Section).id] as const;
-      cutLines.push({ from: { xM, yM: ys[0] as number }, to: { xM, yM: ys.at(-1) as number }, between });
+      const [from, to] = [
+        { xM, yM: ys[0] as number },
+        { xM, yM: ys.at(-1) as number },
+      ];
+      cutLines.push({ from, to, between, cut: cuts.length });
+      cuts.push({ zoneId: outline.id, from, to, heldId: null });
     });
     sections.push(...own);
     const grossAreaM2 = ringAreaM2(tracedRing(outline.outer));
@@ -123,17 +131,12 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
     yard,
     plan: {
       ground: {
-        request: {
-          loadAreaM2: 100,
-          swathM,
-          paceMPerS: applicator.paceMPerS,
-          policy: 'even',
-          headingDeg: null,
-          markM: null,
-        },
+        request: planRequest({ loadAreaM2: 100, swathM, paceMPerS: applicator.paceMPerS }),
         resolved: { zones, overlaps: [], strips: [], warnings: [] },
         sections,
+        cuts,
         cutLines,
+        loads: packLoads(sections),
         passes,
         coverage: {
           treatedM2,
@@ -205,19 +208,10 @@ function makeYard(ground: HandMadeGround, swathM: number): Yard {
         carrierLPerM2: 0.102,
         swathM,
         paceMPerS: 0.3,
+        stepM: 0.6,
       },
     ],
-    jobs: [
-      {
-        id: 'j',
-        name: ground.jobName ?? 'Spring feed',
-        zoneIds: null,
-        productId: 'p',
-        applicatorId: 'a',
-        policy: 'even',
-        headingDeg: null,
-      },
-    ],
+    jobs: [newJob({ id: 'j', name: ground.jobName ?? 'Spring feed', productId: 'p', applicatorId: 'a' })],
   };
 }
 
@@ -282,7 +276,7 @@ function passAlong(sectionId: string, kind: Pass['kind'], line: YardPoint[]): Om
     const [a, b] = [line[i - 1] as YardPoint, line[i] as YardPoint];
     lengthM += Math.hypot(b.xM - a.xM, b.yM - a.yM);
   }
-  return { sectionId, kind, line, lengthM };
+  return { sectionId, kind, round: 1, line, lengthM };
 }
 
 /** Where a ring crosses the vertical line at x, ascending. */

@@ -36,6 +36,7 @@ export function applicatorWith(changes: Partial<Applicator> = {}): Applicator {
     carrierLPerM2: galPer1000Ft2(1.25),
     swathM: 1.5,
     paceMPerS: 0.8,
+    stepM: 0.7,
     ...changes,
   };
 }

@@ -2,7 +2,7 @@ import { straight, tracedRing } from '../../core/curves/index.ts';
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import type { Change, Edit } from '../../core/edits/index.ts';
-import { applyEdit, newOutline, putRow, rowsOf, YARD_PARTS } from '../../core/edits/index.ts';
+import { applyEdit, newJob, newOutline, putRow, rowsOf, YARD_PARTS } from '../../core/edits/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import {
   CUT_OUT_KINDS,
@@ -110,6 +110,7 @@ export function fullYard(frame: YardFrame = PLACED): Yard {
         keepOffM: 1.5,
         slope: { kind: 'elevation', elevationId: 'e1' },
         claimsOverlaps: true,
+        blocksHose: false,
       }),
       newOutline({
         id: 't1',
@@ -151,27 +152,24 @@ export function fullYard(frame: YardFrame = PLACED): Yard {
         carrierLPerM2: 0.08,
         swathM: 1.8,
         paceMPerS: 0.7,
+        stepM: 0.65,
       },
     ],
     jobs: [
-      {
-        id: 'j1',
-        name: 'May',
-        zoneIds: ['z1', 'z2'],
-        productId: 'f1',
-        applicatorId: 'a1',
-        policy: 'even',
-        headingDeg: null,
-      },
-      {
+      newJob({ id: 'j1', name: 'May', zoneIds: ['z1', 'z2'], productId: 'f1', applicatorId: 'a1' }),
+      newJob({
         id: 'j2',
         name: 'June',
-        zoneIds: null,
         productId: 'f1',
         applicatorId: 'a1',
         policy: 'fewest',
-        headingDeg: 92.5,
-      },
+        heading: { kind: 'turned', lastDeg: 92.5, byDeg: 45 },
+        rounds: 2,
+        heldCuts: [{ id: 'c1', zoneId: 'z1', from: { xM: 1, yM: 0.5 }, to: { xM: 1, yM: 7.25 } }],
+        startAt: { xM: -3, yM: 0.1 },
+        finishAt: { xM: 4, yM: -2 },
+        hose: { lengthM: 22.86, spigotIds: ['m1'], clearanceM: 0.15 },
+      }),
     ],
   };
 }
@@ -286,6 +284,7 @@ const ROWS = {
       { nil: null },
     ),
     claimsOverlaps: fc.boolean(),
+    blocksHose: fc.constantFrom(true, false, null),
   }),
   marks: record({ kind: fc.constantFrom(...MARK_KINDS), name: anyText, at: anyPoint }),
   elevations: record({
@@ -310,6 +309,7 @@ const ROWS = {
     carrierLPerM2: anyNumber,
     swathM: anyNumber,
     paceMPerS: anyNumber,
+    stepM: anyNumber,
   }),
   jobs: record({
     name: anyText,
@@ -317,7 +317,29 @@ const ROWS = {
     productId: anyText,
     applicatorId: anyText,
     policy: fc.constantFrom('even' as const, 'fewest' as const),
-    headingDeg: numberOrNull,
+    heading: fc.oneof(
+      fc.constant({ kind: 'best' as const }),
+      fc.record({ kind: fc.constant('picked' as const), deg: anyNumber }),
+      fc.record({
+        kind: fc.constant('turned' as const),
+        lastDeg: anyNumber,
+        byDeg: fc.constantFrom(45 as const, 90 as const),
+      }),
+    ),
+    rounds: fc.constantFrom(1 as const, 2 as const),
+    heldCuts: fc.array(fc.record({ id: anyText, zoneId: anyText, from: anyPoint, to: anyPoint }), {
+      maxLength: 2,
+    }),
+    startAt: fc.option(anyPoint, { nil: null }),
+    finishAt: fc.option(anyPoint, { nil: null }),
+    hose: fc.option(
+      fc.record({
+        lengthM: anyNumber,
+        spigotIds: fc.option(fc.array(anyText, { maxLength: 2 }), { nil: null }),
+        clearanceM: anyNumber,
+      }),
+      { nil: null },
+    ),
   }),
 };
 

@@ -132,6 +132,7 @@ const OUTLINE = [
   'keep_off_m DOUBLE',
   'slope TEXT',
   'claims_overlaps BOOLEAN NOT NULL DEFAULT 0',
+  'blocks_hose BOOLEAN',
 ];
 
 export const V001_FIRST_TABLES: Migration = {
@@ -221,6 +222,7 @@ export const V001_FIRST_TABLES: Migration = {
         'carrier_l_per_m2 DOUBLE NOT NULL',
         'swath_m DOUBLE NOT NULL',
         'pace_m_per_s DOUBLE NOT NULL',
+        'step_m DOUBLE NOT NULL',
       ],
       'Applicators and their calibration',
     ),
@@ -231,9 +233,16 @@ export const V001_FIRST_TABLES: Migration = {
         'product_id TEXT NOT NULL',
         'applicator_id TEXT NOT NULL',
         'policy TEXT NOT NULL',
-        'heading_deg DOUBLE',
+        'heading TEXT NOT NULL',
+        'rounds INTEGER NOT NULL',
+        'held_cuts TEXT NOT NULL',
+        'start_x_m DOUBLE',
+        'start_y_m DOUBLE',
+        'finish_x_m DOUBLE',
+        'finish_y_m DOUBLE',
+        'hose TEXT',
       ],
-      'Zones to be treated (zone_ids is a JSON list; null = every zone)',
+      'Zones to be treated (zone_ids, heading, held_cuts and hose are JSON; zone_ids null = every zone)',
     ),
     attributeTable(
       'edits',

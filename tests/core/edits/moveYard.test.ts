@@ -10,6 +10,7 @@ import {
   newOutline,
   placeYardEdit,
   yardMiddle,
+  newJob,
 } from '../../../core/edits/index.ts';
 import { movePoint } from '../../../core/frame/index.ts';
 import { GRID_M, ringPerimeterM } from '../../../core/kernel/index.ts';
@@ -45,15 +46,15 @@ const fromAir: Picture = {
   placement: { kind: 'georeferenced', crs: 'EPSG:32616', corners },
 };
 const heights = { id: 'e', name: 'Heights', columns: 2, rows: 2, corners, heightsMm: [0, 1, 2, null] };
-const job: Job = {
+const job: Job = newJob({
   id: 'j',
   name: 'Iron',
-  zoneIds: null,
   productId: 'p',
   applicatorId: 'a',
-  policy: 'even',
-  headingDeg: 350,
-};
+  heading: { kind: 'picked', deg: 350 },
+  heldCuts: [{ id: 'h', zoneId: 'lawn', from: { xM: 30, yM: 0 }, to: { xM: 30, yM: 40 } }],
+  startAt: { xM: 10, yM: 20 },
+});
 const origin = { latDeg: 39.9, lonDeg: -86.2 };
 
 /** A loose yard with something in every part that has a place, its middle at (30, 20). */
@@ -137,7 +138,14 @@ describe('a loose yard laid down on earth', () => {
       expectNear(first?.xM ?? Number.NaN, -5, 1e-12, 'm');
       expectNear(first?.yM ?? Number.NaN, 50, 1e-12, 'm');
     }
-    expect(placed.jobs[0]?.headingDeg).toBe(80); // 350 + 90 - 360
+    const [moved] = placed.jobs;
+    expect(moved?.heading).toEqual({ kind: 'picked', deg: 80 }); // 350 + 90 - 360
+    // What has a place in the job moves too: 20 south of the middle goes 20 west, 20 west of it 20 north.
+    expectNear(moved?.heldCuts[0]?.from.xM ?? Number.NaN, -20, 1e-12, 'm');
+    expectNear(moved?.heldCuts[0]?.from.yM ?? Number.NaN, 0, 1e-12, 'm');
+    expectNear(moved?.startAt?.xM ?? Number.NaN, 0, 1e-12, 'm');
+    expectNear(moved?.startAt?.yM ?? Number.NaN, 20, 1e-12, 'm');
+    expect(moved?.finishAt).toBeNull();
     expectNear(yardMiddle(placed).xM, 0, 1e-12, 'm'); // the frame's origin is in the middle
     expectNear(yardMiddle(placed).yM, 0, 1e-12, 'm');
   });

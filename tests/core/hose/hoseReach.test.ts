@@ -21,7 +21,7 @@ const pass = (sectionId: string, ...line: YardPoint[]): Pass => {
     const a = line[at] ?? b;
     return sum + Math.hypot(b.xM - a.xM, b.yM - a.yM);
   }, 0);
-  return { sectionId, order: 1, kind: 'lane', line, lengthM };
+  return { sectionId, order: 1, kind: 'lane', round: 1, line, lengthM };
 };
 const section = (id: string, outer: YardPoint[]) => ({
   id,

@@ -4,16 +4,10 @@ import { type GroundPlan, planGround, type PlanRequest } from '../../../core/pla
 import type { Region } from '../../../core/spaces.ts';
 import { lShape, moved, rect, region, regularPolygon } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
+import { planRequest } from '../../support/planRequest.ts';
 import { randomGround, resolvedOf } from '../../support/randomGround.ts';
 
-const REQUEST: PlanRequest = {
-  loadAreaM2: 100,
-  swathM: 1.8,
-  paceMPerS: 0.9,
-  policy: 'even',
-  headingDeg: null,
-  markM: null,
-};
+const REQUEST = planRequest({ loadAreaM2: 100, swathM: 1.8, paceMPerS: 0.9 });
 const FRONT = [region(lShape(30, 20, 12, 9), rect(4, 4, 3, 2))];
 const BACK = [region(moved(rect(0, 0, 18, 9), 0.3, 50, 0)), region(rect(80, 0, 8, 6))];
 
@@ -87,7 +81,7 @@ describe('a plan of two zones', () => {
   });
 
   test('keeps to a heading that was asked for', () => {
-    const asked = plan({ Front: FRONT }, { headingDeg: 30 });
+    const asked = plan({ Front: FRONT }, { heading: { kind: 'picked', deg: 30 } });
     for (const figures of asked.sectionFigures) expectNear(figures.headingDeg, 30, 1e-9, '°'); // as asked
     for (const { line, kind } of asked.passes) {
       if (kind !== 'lane') continue;
@@ -130,7 +124,9 @@ describe('what cannot be planned is said', () => {
     expect(problemOf({ Front: FRONT }, { swathM: 0 })).toBe('value/not-positive');
     expect(problemOf({ Front: FRONT }, { paceMPerS: Number.NaN })).toBe('value/not-positive');
     expect(problemOf({ Front: FRONT }, { loadAreaM2: Infinity })).toBe('value/not-positive');
-    expect(problemOf({ Front: FRONT }, { headingDeg: Number.NaN })).toBe('value/not-a-number');
+    expect(problemOf({ Front: FRONT }, { heading: { kind: 'picked', deg: Number.NaN } })).toBe(
+      'value/not-a-number',
+    );
   });
   test('no ground', () => {
     expect(problemOf({}, {})).toBe('plan/nothing-to-treat');

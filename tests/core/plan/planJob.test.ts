@@ -1,5 +1,5 @@
 import { straight, tracedRing } from '../../../core/curves/index.ts';
-import { newOutline } from '../../../core/edits/index.ts';
+import { newJob, newOutline } from '../../../core/edits/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -52,18 +52,7 @@ function yardWith(parts: Parts = {}): Yard {
     checks: [],
     products: [productWith(parts.product)],
     applicators: [applicatorWith(parts.applicator)],
-    jobs: [
-      {
-        id: 'j1',
-        name: 'June iron',
-        zoneIds: null,
-        productId: 'p1',
-        applicatorId: 'a1',
-        policy: 'even',
-        headingDeg: null,
-        ...parts.job,
-      },
-    ],
+    jobs: [newJob({ id: 'j1', name: 'June iron', productId: 'p1', applicatorId: 'a1', ...parts.job })],
   };
 }
 

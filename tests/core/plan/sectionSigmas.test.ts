@@ -10,7 +10,9 @@ const section = (id: string, xM: number, widthM: number): Section => {
 };
 
 const sections = [section('A1', 0, 10), section('A2', 10, 20)];
-const cutLines = [{ from: { xM: 10, yM: 0 }, to: { xM: 10, yM: 20 }, between: ['A1', 'A2'] as const }];
+const cutLines = [
+  { from: { xM: 10, yM: 0 }, to: { xM: 10, yM: 20 }, between: ['A1', 'A2'] as const, cut: 0 },
+];
 
 test('a section is as sure as the corners of its ground and the flags of its cut line', () => {
   const ground = groundOf([outline('zone', 'lawn', rect(0, 0, 30, 20))], 0.1);

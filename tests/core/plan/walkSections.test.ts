@@ -3,6 +3,7 @@ import { walkSections } from '../../../core/plan/walkSections.ts';
 import type { Section } from '../../../core/sections/index.ts';
 import { rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
+import { planRequest } from '../../support/planRequest.ts';
 import { resolvedOf } from '../../support/randomGround.ts';
 
 const LEFT = region(rect(0, 0, 10, 9));
@@ -12,14 +13,12 @@ const SECTIONS: Section[] = [
   { id: 'A1', zoneId: 'Left', zoneName: 'Left', region: LEFT, areaM2: 90 },
   { id: 'B1', zoneId: 'Right', zoneName: 'Right', region: RIGHT, areaM2: 90 },
 ];
-const REQUEST = {
+const REQUEST = planRequest({
   loadAreaM2: 100,
   swathM: 1.8,
   paceMPerS: 0.5,
-  policy: 'even',
-  headingDeg: 0,
-  markM: null,
-} as const;
+  heading: { kind: 'picked', deg: 0 },
+});
 
 test('the way from one zone to the next is straight and counts as the next one’s', () => {
   const told: number[] = [];

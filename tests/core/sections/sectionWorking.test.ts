@@ -22,8 +22,8 @@ const WEST: Section = {
   region: region(rect(0, 0, 10, 10), rect(4, 4, 2, 2)),
   areaM2: 96,
 };
-const CUT: CutLine = { from: { xM: 10, yM: 0 }, to: { xM: 10, yM: 10 }, between: ['A1', 'A2'] };
-const ELSEWHERE: CutLine = { from: { xM: 15, yM: 0 }, to: { xM: 15, yM: 10 }, between: ['A2', 'A3'] };
+const CUT: CutLine = { from: { xM: 10, yM: 0 }, to: { xM: 10, yM: 10 }, between: ['A1', 'A2'], cut: 0 };
+const ELSEWHERE: CutLine = { from: { xM: 15, yM: 0 }, to: { xM: 15, yM: 10 }, between: ['A2', 'A3'], cut: 0 };
 
 test('a section is worked to its own area and knows which of its edges are cut lines', () => {
   const working = sectionWorking(WEST, [CUT, ELSEWHERE], METRIC, 1);
@@ -41,7 +41,7 @@ test('a section is worked to its own area and knows which of its edges are cut l
 });
 
 test('an end on another cut line has no corner here and is told by its place', () => {
-  const short: CutLine = { from: { xM: 10, yM: 3 }, to: { xM: 10, yM: 10 }, between: ['B7', 'A1'] };
+  const short: CutLine = { from: { xM: 10, yM: 3 }, to: { xM: 10, yM: 10 }, between: ['B7', 'A1'], cut: 0 };
   expect(cutTable(sectionWorking(WEST, [short], METRIC, 1))[1]).toEqual([
     'B7', // on the other side
     '10.00 east, 3.00 north', // as above

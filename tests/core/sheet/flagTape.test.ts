@@ -26,7 +26,7 @@ test('past the middle of the edge the other corner is nearer', () => {
 
 test('a corner whose distance a tape can set comes before a nearer one', () => {
   const lawns = [outline('zone', 'west', rect(0, 0, 9.93, 5)), outline('zone', 'both', rect(0, 5, 20, 5))];
-  const cut = { from: { xM: 8.5, yM: 5 }, to: { xM: 8.5, yM: 10 }, between: ['A1', 'A2'] } as const;
+  const cut = { from: { xM: 8.5, yM: 5 }, to: { xM: 8.5, yM: 10 }, between: ['A1', 'A2'], cut: 0 } as const;
   const details = { ...yard.details, unitSystem: 'metric' as const };
   const [low] = findFlagTapes({ ...yard, details, outlines: lawns }, cut, []);
   // 1.43 m from the corner at 9.93; 8.5 m, a tenth, from that at 0.
@@ -35,7 +35,7 @@ test('a corner whose distance a tape can set comes before a nearer one', () => {
 });
 
 test('an end that lies on no straight edge and no line has no tape', () => {
-  const crown = { from: { xM: 6, yM: 6.7 }, to: { xM: 6, yM: 20 }, between: ['B1', 'B2'] } as const;
+  const crown = { from: { xM: 6, yM: 6.7 }, to: { xM: 6, yM: 20 }, between: ['B1', 'B2'], cut: 0 } as const;
   // 6.7 is the top of the maple's crown (5 + 1.7), drawn in steps under a metre; the line to the edge at y = 20 is its own
   const [from, to] = findFlagTapes(yard, crown, []);
   expect(from).toBeUndefined();
@@ -56,7 +56,7 @@ test('an end on a curve has no tape, however long the chords it is drawn with', 
   const drawn = tracedRing(wide);
   const flag = drawn[10] ?? { xM: 0, yM: 0 };
   expect(distanceM(flag, drawn[11] ?? flag)).toBeGreaterThan(2); // longer than the least edge a tape is held to
-  const cut = { from: flag, to: { xM: flag.xM, yM: 60 }, between: ['A1', 'A2'] } as const;
+  const cut = { from: flag, to: { xM: flag.xM, yM: 60 }, between: ['A1', 'A2'], cut: 0 } as const;
   const [low, high] = findFlagTapes({ ...yard, outlines: [lawn] }, cut, []);
   expect(low).toBeUndefined();
   expect(high?.cornerName).toBe('NW corner');
@@ -64,9 +64,14 @@ test('an end on a curve has no tape, however long the chords it is drawn with', 
 });
 
 test('an end on another cut line is taped along that line from its flag on the edge', () => {
-  const across = { from: { xM: 0, yM: 25 }, to: { xM: 10, yM: 25 }, between: ['A1', 'A2'] } as const;
-  const further = { from: { xM: 10, yM: 25 }, to: { xM: 24, yM: 25 }, between: ['A3', 'A2'] } as const;
-  const up = { from: { xM: 10, yM: 25 }, to: { xM: 10, yM: 30 }, between: ['A1', 'A3'] } as const;
+  const across = { from: { xM: 0, yM: 25 }, to: { xM: 10, yM: 25 }, between: ['A1', 'A2'], cut: 0 } as const;
+  const further = {
+    from: { xM: 10, yM: 25 },
+    to: { xM: 24, yM: 25 },
+    between: ['A3', 'A2'],
+    cut: 0,
+  } as const;
+  const up = { from: { xM: 10, yM: 25 }, to: { xM: 10, yM: 30 }, between: ['A1', 'A3'], cut: 0 } as const;
   const [from] = findFlagTapes(yard, up, [across, further, up]);
   expect([from?.cornerName, from?.outline]).toEqual(['flag on edge', null]);
   expect(from?.alongM).toBe(5); // up from y = 25 to its own flag on the edge at y = 30, nearer than 10 m to x = 0

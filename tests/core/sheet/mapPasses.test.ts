@@ -13,7 +13,7 @@ function lane(order: number, yMm: number, fromMm = 20, toMm = 80): PageRoute {
     { xM: 1, yM: 0 },
   ];
   return {
-    pass: { sectionId: 'A1', order, kind: 'lane', line, lengthM: 1 },
+    pass: { sectionId: 'A1', order, kind: 'lane', round: 1, line, lengthM: 1 },
     points: [at(fromMm, yMm), at(toMm, yMm)],
   };
 }

@@ -20,6 +20,7 @@ const applicator: Applicator = {
   carrierLPerM2: 0.08,
   swathM: 1.8,
   paceMPerS: 0.6,
+  stepM: 0.7,
 };
 
 test('a product alone, or a sprayer alone, makes no job', () => {

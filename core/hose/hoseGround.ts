@@ -1,0 +1,36 @@
+import { tracedRegion } from '../curves/index.ts';
+import { unionRegions } from '../kernel/index.ts';
+import type { Region, YardPoint } from '../spaces.ts';
+import type { JobHose, Outline, OutlineKind, Yard } from '../yard.ts';
+
+/** What a hose is laid over: where it starts, how long it is, and what it has to go round. */
+export interface HoseGround {
+  readonly spigots: readonly { readonly id: string; readonly name: string; readonly at: YardPoint }[];
+  readonly lengthM: number;
+  /** Kept from the corners it is laid round. */
+  readonly clearanceM: number;
+  /** Disjoint regions it cannot cross. */
+  readonly barriers: readonly Region[];
+}
+
+/** What a hose is not drawn over unless the person says otherwise. */
+const USUAL_BARRIERS: readonly OutlineKind[] = ['building', 'water'];
+
+export function blocksHose({ kind, blocksHose: said }: Pick<Outline, 'kind' | 'blocksHose'>): boolean {
+  return said ?? USUAL_BARRIERS.includes(kind);
+}
+
+/** The spigots a job may use and what stands in its hose's way. A zone never does. */
+export function hoseGround(yard: Pick<Yard, 'outlines' | 'marks'>, hose: JobHose): HoseGround {
+  const { lengthM, clearanceM, spigotIds } = hose;
+  const spigots = yard.marks.filter(
+    ({ kind, id }) => kind === 'spigot' && (spigotIds === null || spigotIds.includes(id)),
+  );
+  const barriers = yard.outlines.filter((outline) => outline.kind !== 'zone' && blocksHose(outline));
+  return {
+    spigots: spigots.map(({ id, name, at }) => ({ id, name, at })),
+    lengthM,
+    clearanceM,
+    barriers: unionRegions(barriers.map(tracedRegion)),
+  };
+}

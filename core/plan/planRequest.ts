@@ -1,0 +1,28 @@
+import { hoseGround } from '../hose/index.ts';
+import { tapeMarkM } from '../sections/index.ts';
+import type { Applicator, Job, Yard } from '../yard.ts';
+import type { PlanRequest } from './plan.ts';
+
+/** What a job asks of the planner, with an applicator whose load covers `loadAreaM2`. */
+export function planRequestOf(
+  yard: Yard,
+  job: Job,
+  { swathM, paceMPerS, stepM }: Applicator,
+  loadAreaM2: number,
+): PlanRequest {
+  const { policy, heading, rounds, heldCuts, startAt, finishAt, hose } = job;
+  return {
+    loadAreaM2,
+    swathM,
+    paceMPerS,
+    stepM,
+    policy,
+    heading,
+    rounds,
+    heldCuts,
+    startAt,
+    finishAt,
+    hose: hose === null ? null : hoseGround(yard, hose),
+    markM: tapeMarkM(yard.details.unitSystem),
+  };
+}
