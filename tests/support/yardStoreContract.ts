@@ -5,17 +5,8 @@ import type { Problem } from '../../core/problems.ts';
 import type { Result } from '../../core/result.ts';
 import type { Yard } from '../../core/yard.ts';
 import type { NewImage, YardStore } from '../../core/yardFile/index.ts';
-import {
-  anyDeeds,
-  anyYard,
-  editOf,
-  fullYard,
-  imageOf,
-  moveCorner,
-  point,
-  rectOutline,
-  SKETCH,
-} from './storedYards.ts';
+import { fullYard, imageOf, moveCorner, point, rectOutline, SKETCH } from './storedYards.ts';
+import { anyDeeds, anyYard, editOf } from './anyYards.ts';
 
 /** A place that yards can be put in and opened from. */
 export interface YardPlace {

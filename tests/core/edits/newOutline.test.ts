@@ -13,6 +13,7 @@ test('an outline is placed by hand, level and with nothing kept off unless it is
     keepOffM: null,
     slope: null,
     claimsOverlaps: false,
+    blocksHose: null,
   });
 });
 

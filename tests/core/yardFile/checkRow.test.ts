@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { putRow, rowsOf, YARD_PARTS, type YardPart } from '../../../core/edits/index.ts';
 import { checkEdit, checkRow, checkYard } from '../../../core/yardFile/index.ts';
-import { anyDeeds, anyYard, editOf, fullYard, moveCorner, point } from '../../support/storedYards.ts';
+import { fullYard, moveCorner, point } from '../../support/storedYards.ts';
+import { anyDeeds, anyYard, editOf } from '../../support/anyYards.ts';
 
 const YARD = fullYard();
 

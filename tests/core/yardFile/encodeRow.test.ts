@@ -32,7 +32,9 @@ test('an outline lies in the table of its kind, under the frame’s srs_id', () 
 test('what is not stated is an empty field, and lists are JSON', () => {
   expect(encodeRow('jobs', YARD.jobs[0] as never, -1).columns).toMatchObject({
     zone_ids: '["z1","z2"]',
-    heading_deg: null,
+    heading: '{"kind":"best"}',
+    start_x_m: null,
+    hose: null,
   });
   expect(encodeRow('jobs', YARD.jobs[1] as never, -1).columns.zone_ids).toBeNull();
   const loose = { ...YARD.details, frame: { kind: 'loose' as const } };

@@ -6,7 +6,8 @@ import {
   type YardShelf,
   type YardStore,
 } from '../../../../core/yardFile/index.ts';
-import { anyDeeds, editOf, fullYard, SKETCH } from '../../../support/storedYards.ts';
+import { fullYard, SKETCH } from '../../../support/storedYards.ts';
+import { anyDeeds, editOf } from '../../../support/anyYards.ts';
 import { yardFolder } from '../../../support/yardFolder.ts';
 import { valueIn } from '../../../support/yardStoreContract.ts';
 
