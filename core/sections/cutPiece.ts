@@ -1,23 +1,17 @@
-import type { Region } from '../spaces.ts';
-import {
-  type Lay,
-  type Lines,
-  loadCount,
-  type Parting,
-  partRegion,
-  type Search,
-  type Share,
-} from './partRegion.ts';
+import { sum } from '../units/index.ts';
+import { type Lay, type Lines, type Parting, partRegion, type Search } from './partRegion.ts';
+import { loadCount, type Share } from './share.ts';
 
 /** A piece of ground cut to loads, and the lines it was cut along. */
 export interface CutPiece {
-  readonly regions: readonly Region[];
+  /** Each of one load, or of one rest. */
+  readonly parts: readonly Share[];
   readonly cuts: Lines;
 }
 
 interface State {
   readonly open: readonly Share[];
-  readonly done: readonly Region[];
+  readonly done: readonly Share[];
   readonly cuts: CutPiece['cuts'];
   readonly costM: number;
 }
@@ -42,14 +36,14 @@ const WIDE: Search = { fan: 24, partings: 24, leastBeam: 24 };
 
 function searched(share: Share, lay: Lay, search: Search, isCancelled: () => boolean): CutPiece | undefined {
   const known = new Map<Share, Parting[]>();
-  const width = Math.max(search.leastBeam, beamWidth(share.loads));
+  const width = Math.max(search.leastBeam, beamWidth(loadCount(share)));
   let states: State[] = [{ open: [share], done: [], cuts: [], costM: 0 }];
   for (;;) {
     const first = states[0];
     if (first === undefined || isCancelled()) return undefined;
     states = states.map(settle);
     const finished = states.find((state) => state.open.length === 0);
-    if (finished !== undefined) return { regions: finished.done, cuts: finished.cuts };
+    if (finished !== undefined) return { parts: finished.done, cuts: finished.cuts };
     states = states
       .flatMap((state) => expand(state, known, lay, search))
       .sort((a, b) => a.costM - b.costM)
@@ -71,7 +65,7 @@ function settle(state: State): State {
   return {
     ...state,
     open: state.open.filter((share) => !isSection(share)),
-    done: [...state.done, ...single.map((share) => share.region)],
+    done: [...state.done, ...single],
   };
 }
 
@@ -79,11 +73,13 @@ function isSection(share: Share): boolean {
   return loadCount(share) <= 1;
 }
 
+function restM2({ rests }: Share): number {
+  return sum(rests.map((rest) => rest.areaM2));
+}
+
 /** Every state has been cut the same number of times, so their costs compare. */
 function expand(state: State, known: Map<Share, Parting[]>, lay: Lay, search: Search): State[] {
-  const [next, ...open] = state.open.toSorted(
-    (a, b) => b.loads + b.restM2 * 1e-9 - a.loads - a.restM2 * 1e-9,
-  );
+  const [next, ...open] = state.open.toSorted((a, b) => b.loads - a.loads || restM2(b) - restM2(a));
   if (next === undefined) return [];
   let partings = known.get(next);
   if (partings === undefined) {

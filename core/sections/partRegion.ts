@@ -1,26 +1,12 @@
 import { regionAreaM2 } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
+import { sum } from '../units/index.ts';
 import { type CutDirection, cutDirections } from './cutDirections.ts';
 import { type CutProposal, type CutTarget, chordCuts, wholeLineCuts } from './cutProposals.ts';
 import { cornersOf, type Facing, faceAlong, type Unturned } from './facing.ts';
 import { type SnappedCut, snapCut } from './snapCut.ts';
+import { loadCount, type Loads, type Rest, roomM2, type Share, shareAfterSnap } from './share.ts';
 import { splitRegion } from './splitRegion.ts';
-
-/** `loads` full sections, and one smaller one of `restM2` when that is not 0. */
-interface Loads {
-  readonly loads: number;
-  readonly restM2: number;
-}
-
-/** How many sections that is, the smaller one counted. */
-export function loadCount({ loads, restM2 }: Loads): number {
-  return loads + (restM2 > 0 ? 1 : 0);
-}
-
-/** Ground still to be cut into its loads. */
-export interface Share extends Loads {
-  readonly region: Region;
-}
 
 /** Straight lines that part ground, each from end to end. */
 export type Lines = readonly (readonly [YardPoint, YardPoint])[];
@@ -108,27 +94,36 @@ interface Divide extends CutTarget {
   readonly above: Loads;
 }
 
-/** Every way to divide the loads: j below and the others above, the smaller rest on either side. */
-function targetsFor({ loads, restM2 }: Share, wholeM2: number): Divide[] {
-  const unitM2 = (wholeM2 - restM2) / loads;
+/** Every way to divide the loads: j below and the others above, each smaller rest on either side. */
+function targetsFor({ loads, rests }: Share, wholeM2: number): Divide[] {
+  const unitM2 = loads === 0 ? 0 : (wholeM2 - areaOf(rests)) / loads;
   const divides: Divide[] = [];
   const half = loads / 2;
-  for (let j = restM2 > 0 ? 0 : 1; j <= loads; j++) {
+  for (let j = 0; j <= loads; j++) {
     if (loads > MANY_LOADS && Math.abs(j - half) > 2) continue;
-    const rests = restM2 > 0 ? [0, restM2] : [0];
-    for (const below of rests) {
-      const above = restM2 - below;
-      if ((j === 0 && below === 0) || (j === loads && above === 0)) continue;
+    for (const belowRests of subsetsOf(rests)) {
+      const below = { loads: j, rests: belowRests };
+      const above = { loads: loads - j, rests: rests.filter((rest) => !belowRests.includes(rest)) };
+      if (loadCount(below) === 0 || loadCount(above) === 0) continue;
       divides.push({
         name: divides.length,
-        factor: 1 + (UNEVEN_PART * Math.abs(j - half)) / loads,
-        belowM2: j * unitM2 + below,
-        below: { loads: j, restM2: below },
-        above: { loads: loads - j, restM2: above },
+        factor: 1 + (UNEVEN_PART * Math.abs(j - half)) / Math.max(1, loads),
+        belowM2: j * unitM2 + areaOf(belowRests),
+        below,
+        above,
       });
     }
   }
   return divides;
+}
+
+function areaOf(rests: readonly Rest[]): number {
+  return sum(rests.map((rest) => rest.areaM2));
+}
+
+function subsetsOf([first, ...others]: readonly Rest[]): Rest[][] {
+  if (first === undefined) return [[]];
+  return subsetsOf(others).flatMap((set) => [set, [first, ...set]]);
 }
 
 function realise(
@@ -153,9 +148,18 @@ function realise(
       Math.abs(regionAreaM2(halves.above) - (wholeM2 - belowM2)) > AREA_SLACK * wholeM2;
     if (isOff) continue;
     const snapped = snap(unturned, proposal, divides[proposal.target.name] as Divide, wholeM2, lay);
-    const parts = snapped?.halves ?? halves;
+    const shares: Parting['shares'] =
+      snapped === undefined
+        ? [
+            { region: halves.below, ...below },
+            { region: halves.above, ...above },
+          ]
+        : [
+            shareAfterSnap(snapped.halves.below, below, lay.loadAreaM2),
+            shareAfterSnap(snapped.halves.above, above, lay.loadAreaM2),
+          ];
     partings.push({
-      shares: [shareAfter(parts.below, below, lay), shareAfter(parts.above, above, lay)],
+      shares,
       cuts: (snapped?.chords ?? proposal.chords).map(({ start, end }) => [start.at, end.at] as const),
       costM: factored(proposal) * (lay.markM !== null && snapped === undefined ? OFF_MARKS_FACTOR : 1),
     });
@@ -173,13 +177,7 @@ function snap(
   { markM, loadAreaM2 }: Lay,
 ): SnappedCut | undefined {
   if (markM === null) return undefined;
-  const mostBelowM2 = loadCount(below) * loadAreaM2;
-  const room = { belowM2, leastBelowM2: wholeM2 - loadCount(above) * loadAreaM2, mostBelowM2 };
+  const mostBelowM2 = roomM2(below, loadAreaM2);
+  const room = { belowM2, leastBelowM2: wholeM2 - roomM2(above, loadAreaM2), mostBelowM2 };
   return snapCut(unturned, chords, room, markM);
-}
-
-/** What is left to cut on one side. A cut on tape marks leaves a little more or less: the rest takes it up. */
-function shareAfter(region: Region, { loads, restM2 }: Loads, lay: Lay): Share {
-  if (lay.markM === null || restM2 === 0 || loads === 0) return { region, loads, restM2 };
-  return { region, loads, restM2: Math.max(0, regionAreaM2(region) - loads * lay.loadAreaM2) };
 }

@@ -7,8 +7,8 @@ import type { SectionPolicy } from '../yard.ts';
 import { borderLines } from './borderLines.ts';
 import { type CutPiece, cutPiece } from './cutPiece.ts';
 import { orderSections } from './orderSections.ts';
-import { loadCount, type Share } from './partRegion.ts';
 import type { Cut, CutLine, Section } from './section.ts';
+import { loadCount, type Share } from './share.ts';
 
 /** The ground of one zone that is treated; the regions do not overlap. */
 export interface ZoneGround {
@@ -74,7 +74,7 @@ export function planSections(zone: ZoneGround, request: SectionRequest): Result<
       return trouble({ kind: 'plan/no-connected-cut', where, facts: { sections } });
     }
   }
-  const regions = pieces.flatMap((piece) => piece.regions);
+  const regions = pieces.flatMap((piece) => piece.parts.map((part) => part.region));
   const order = orderSections(regions.map((region) => interiorPoint(region)));
   const sections = order.map((index, place): Section => {
     const region = regions[index] as Region;
@@ -105,8 +105,9 @@ function shareOf(region: Region, { loadAreaM2, policy }: SectionRequest): Share 
   const count = Math.max(1, Math.ceil(areaM2 / loadAreaM2 - LOAD_SLACK));
   const restM2 = areaM2 - (count - 1) * loadAreaM2;
   const isFull = restM2 >= loadAreaM2 * (1 - LOAD_SLACK);
-  if (policy === 'even' || count === 1 || isFull) return { region, loads: count, restM2: 0 };
-  return { region, loads: count - 1, restM2 };
+  if (policy === 'even' || count === 1 || isFull) return { region, loads: count, rests: [] };
+  const tail = { end: 'tail' as const, areaM2: restM2, mostM2: loadAreaM2 };
+  return { region, loads: count - 1, rests: [tail] };
 }
 
 /** Lane direction counter-clockwise from east; without a heading, that of the longest edge. */

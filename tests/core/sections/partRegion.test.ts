@@ -8,17 +8,23 @@ const SEARCH = { fan: 12, partings: 8, leastBeam: 1 };
 const LAY = { laneRad: 0, swathM: 1, markM: null, loadAreaM2: 1e9 };
 
 test('the shortest parting comes first and halves a long rectangle across', () => {
-  const [best] = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, restM2: 0 }, LAY, SEARCH);
+  const [best] = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, rests: [] }, LAY, SEARCH);
   expectNear(best?.costM ?? Number.NaN, 5, 1e-9, 'm'); // closed form: straight across
   for (const share of best?.shares ?? []) expectNear(regionAreaM2(share.region), 50, 1e-9, 'm²'); // half of 100
 });
 
-test('a remainder goes to one side whole', () => {
-  const partings = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, restM2: 20 }, LAY, SEARCH);
+test('what fills up the load before and what begins one each go to one side whole', () => {
+  const rests = [
+    { end: 'head' as const, areaM2: 12, mostM2: 12 },
+    { end: 'tail' as const, areaM2: 8, mostM2: 40 },
+  ];
+  const partings = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, rests }, LAY, SEARCH);
   for (const { shares } of partings) {
     for (const share of shares) {
-      expectNear(regionAreaM2(share.region), share.loads * 40 + share.restM2, 1e-9, 'm²'); // (100 - 20) / 2 a load
+      const restsM2 = share.rests.reduce((sum, rest) => sum + rest.areaM2, 0);
+      expectNear(regionAreaM2(share.region), share.loads * 40 + restsM2, 1e-9, 'm²'); // (100 - 20) / 2 a load
     }
+    expect(shares.flatMap((share) => share.rests.map((rest) => rest.end)).sort()).toEqual(['head', 'tail']);
   }
   expect(partings.length).toBeGreaterThan(0);
 });
@@ -41,7 +47,7 @@ test('ground that whole lines fall to pieces on is parted along single chords', 
     ]),
   );
   const partings = partRegion(
-    { region: region(ring), loads: 7, restM2: 0 },
+    { region: region(ring), loads: 7, rests: [] },
     { ...LAY, laneRad: Math.PI / 2 },
     SEARCH,
   );
