@@ -3,6 +3,7 @@ import type { YardPoint } from '../spaces.ts';
 import { type Chord, type Crossing, findChords } from './chords.ts';
 import { faceAlong, type Unturned } from './facing.ts';
 import { type Halves, splitRegion } from './splitRegion.ts';
+import { type TapeSide, TapeSides } from './TapeSides.ts';
 
 /** What a cut moved to marks must still leave on its two sides. */
 export interface CutRoom {
@@ -24,12 +25,18 @@ const MOST_TRIES = 6;
 const TURN_PART = 1e-3;
 /** Shorter edges are steps of a curve, and have no mark to set a tape on. */
 const LEAST_EDGE_MARKS = 2;
+/** Where sides are known, an edge off them is a cut line or a step of a curve; those are shorter than this. */
+const LEAST_LINE_M = 1;
+
+const NO_SIDES = new TapeSides([]);
 
 /**
- * A cut moved so that both its outer ends stand on tape marks: whole multiples of `markM` from a corner along
- * the edge they are on. The line stays straight; it may turn a little.
+ * A cut moved so that both its outer ends stand on tape marks: whole multiples of `markM` from an end of the side
+ * they are on. The line stays straight; it may turn a little.
  *
  * @param chords neighbouring runs of one line, as cut
+ * @param sides what marks are counted along, an edge on none of them being a cut line, counted from its own ends, or
+ *   a step of a curve, where one place is as good as another; left out, every edge is counted from its own corners
  * @returns the cut whose areas change least, or undefined when none leaves each side its room
  * Accuracy: ends on their marks to 1e-6 m
  * Cost: a turn of the region and a split for each line tried
@@ -39,6 +46,7 @@ export function snapCut(
   chords: readonly Chord[],
   room: CutRoom,
   markM: number,
+  sides: TapeSides = NO_SIDES,
 ): SnappedCut | undefined {
   const first = chords[0];
   const last = chords.at(-1);
@@ -50,8 +58,8 @@ export function snapCut(
   ];
   // A point moved this far across the line sweeps half its length's worth of ground.
   const across = (from: YardPoint, to: YardPoint): number => (to.xM - from.xM) * y - (to.yM - from.yM) * x;
-  const lines = marksOn(first.start, markM).flatMap((start) =>
-    marksOn(last.end, markM).map((end) => {
+  const lines = marksOn(first.start, markM, sides).flatMap((start) =>
+    marksOn(last.end, markM, sides).map((end) => {
       const [startM, endM] = [across(first.start.at, start), across(last.end.at, end)];
       const sweptM2 = (lengthM / 2) * (startM + endM);
       // Of two as good, the one that turns the line less.
@@ -75,22 +83,37 @@ export function snapCut(
   return undefined;
 }
 
-/** The marks on either hand of a cut's end, counted from either corner of its edge. */
-function marksOn({ edge, at }: Crossing, markM: number): YardPoint[] {
+/** The marks on either hand of a cut's end, counted from either end of the sides its edge lies on. */
+function marksOn({ edge, at }: Crossing, markM: number, sides: TapeSides): YardPoint[] {
   const [a, b] = [edge.at, edge.next.at];
-  const lengthM = distanceM(a, b);
+  const edgeM = distanceM(a, b);
+  const under = sides.under(a, b);
+  if (under.length === 0 && !sides.isEmpty && edgeM < LEAST_LINE_M) return [at];
+  const counted = under.length === 0 ? [{ from: a, to: b }] : under;
+  const [x, y] = [(b.xM - a.xM) / edgeM, (b.yM - a.yM) / edgeM];
+  return counted.flatMap((side) =>
+    marksAlong(side, at, markM).flatMap((mark): YardPoint[] => {
+      // Back onto the edge itself: the side may be some grid steps off it.
+      const placeM = (mark.xM - a.xM) * x + (mark.yM - a.yM) * y;
+      if (placeM <= SAME_M || placeM >= edgeM - SAME_M) return [];
+      return [{ xM: a.xM + x * placeM, yM: a.yM + y * placeM }];
+    }),
+  );
+}
+
+function marksAlong({ from, to }: TapeSide, at: YardPoint, markM: number): YardPoint[] {
+  const lengthM = distanceM(from, to);
   if (lengthM < LEAST_EDGE_MARKS * markM) return [];
-  const fromA = distanceM(a, at);
+  const alongM = distanceM(from, at);
   const places = [
-    Math.floor(fromA / markM) * markM,
-    Math.ceil(fromA / markM) * markM,
-    lengthM - Math.floor((lengthM - fromA) / markM) * markM,
-    lengthM - Math.ceil((lengthM - fromA) / markM) * markM,
+    Math.floor(alongM / markM) * markM,
+    Math.ceil(alongM / markM) * markM,
+    lengthM - Math.floor((lengthM - alongM) / markM) * markM,
+    lengthM - Math.ceil((lengthM - alongM) / markM) * markM,
   ];
-  const inside = places.filter((placeM) => placeM > SAME_M && placeM < lengthM - SAME_M);
-  return inside.map((placeM) => ({
-    xM: a.xM + ((b.xM - a.xM) * placeM) / lengthM,
-    yM: a.yM + ((b.yM - a.yM) * placeM) / lengthM,
+  return places.map((placeM) => ({
+    xM: from.xM + ((to.xM - from.xM) * placeM) / lengthM,
+    yM: from.yM + ((to.yM - from.yM) * placeM) / lengthM,
   }));
 }
 

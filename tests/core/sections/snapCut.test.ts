@@ -3,6 +3,7 @@ import { distanceM, regionAreaM2 } from '../../../core/kernel/index.ts';
 import { findChords } from '../../../core/sections/chords.ts';
 import { cornersOf, faceAlong } from '../../../core/sections/facing.ts';
 import { snapCut } from '../../../core/sections/snapCut.ts';
+import { TapeSides } from '../../../core/sections/TapeSides.ts';
 import type { Region } from '../../../core/spaces.ts';
 import { points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
@@ -69,5 +70,35 @@ describe('a cut moved to tape marks', () => {
     );
     const { unturned, chords } = cutAt(steps, 0.31);
     expect(snapCut(unturned, chords, { belowM2: 2, leastBelowM2: 0, mostBelowM2: 9 }, 0.1)).toBeUndefined();
+  });
+
+  test('is counted from the ends of the side its edge is a part of', () => {
+    // The lawn begins where a bed ends, 0.25 m along a fence that begins at x = -0.25.
+    const sides = new TapeSides([
+      { from: { xM: -0.25, yM: 0 }, to: { xM: 10.08, yM: 0 } },
+      { from: { xM: 10.08, yM: 4 }, to: { xM: -0.25, yM: 4 } },
+    ]);
+    const { unturned, chords } = cutAt(ground, 3.34);
+    const room = { belowM2: 4 * 3.34, leastBelowM2: 13, mostBelowM2: 14 };
+    const [chord] = snapCut(unturned, chords, room, 0.1, sides)?.chords ?? [];
+    // 3.35 is 3.6 m from x = -0.25; 3.38, which is 6.7 m from x = 10.08, is further off.
+    expectNear(chord?.start.at.xM ?? Number.NaN, 3.35, 1e-9, 'm');
+    expectNear(chord?.end.at.xM ?? Number.NaN, 3.35, 1e-9, 'm');
+  });
+
+  test('has a mark at its straight end alone where the other is on a curve', () => {
+    const arc = Array.from({ length: 60 }, (_, i) => {
+      const rad = (Math.PI * i) / 59;
+      return [10 * Math.cos(rad), 10 * Math.sin(rad)] as const;
+    });
+    const dome = region(points(...arc));
+    const sides = new TapeSides([{ from: { xM: -10, yM: 0 }, to: { xM: 10, yM: 0 } }]);
+    const { unturned, chords } = cutAt(dome, 3.337);
+    const belowM2 = 100;
+    const [chord] =
+      snapCut(unturned, chords, { belowM2, leastBelowM2: 0, mostBelowM2: 400 }, 0.1, sides)?.chords ?? [];
+    expectNear(chord?.start.at.yM ?? Number.NaN, 0, 1e-9, 'm'); // the dome stands on y = 0
+    expectNear(chord?.start.at.xM ?? Number.NaN, 3.3, 1e-9, 'm'); // 13.3 m from the corner at -10
+    expectNear(chord?.end.at.xM ?? Number.NaN, 3.337, 1e-9, 'm'); // where it was cut
   });
 });
