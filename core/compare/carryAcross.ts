@@ -1,5 +1,5 @@
 import { outlineRings } from '../curves/index.ts';
-import { lonLatToYard, yardToLonLat } from '../frame/index.ts';
+import { lonLatToYard, yardToLonLat } from '../earth/index.ts';
 import { MOST_REACH_M } from '../kernel/index.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import type { LonLat, Region, YardPoint } from '../spaces.ts';

@@ -1,5 +1,6 @@
 import { movedTraced, type Similarity, tracedRing } from '../curves/index.ts';
-import { movePoint, type RigidMotion, wholeBearing, type YardPlacing, yardToLonLat } from '../frame/index.ts';
+import { type YardPlacing, yardToLonLat } from '../earth/index.ts';
+import { movePoint, type RigidMotion, wholeBearing } from '../frame/index.ts';
 import type { LonLat, YardPoint } from '../spaces.ts';
 import type { Job, LaneHeading, Outline, PictureCorners, Traced, Yard } from '../yard.ts';
 import type { Change, Edit } from './edit.ts';

@@ -1,4 +1,5 @@
-import { fitRigid, type KnownPlace, lonLatToYard, placeByPoints, type YardPlacing } from '../frame/index.ts';
+import { type KnownPlace, lonLatToYard, placeByPoints, type YardPlacing } from '../earth/index.ts';
+import { fitRigid } from '../frame/index.ts';
 import { ok, type Result } from '../result.ts';
 import type { Yard } from '../yard.ts';
 import type { Edit } from './edit.ts';

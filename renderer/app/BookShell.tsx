@@ -1,7 +1,6 @@
-import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { resolveZones } from '../../core/zones/index.ts';
 import { previewOf } from '../drawing/index.ts';
-import { GroundPage } from '../ground/GroundPage.tsx';
 import { FootLine } from '../map/FootLine.tsx';
 import { Sketch } from '../map/Sketch.tsx';
 import { MixPage } from '../mix/MixPage.tsx';
@@ -27,6 +26,9 @@ import {
 import { bookKey } from './keys.ts';
 import { Notices } from './Notices.tsx';
 import { useImageUrls } from './useImageUrls.ts';
+
+/** Fetched when it is first turned to: it brings the list of coordinate systems, larger than all else of the window. */
+const GroundPage = lazy(async () => ({ default: (await import('../ground/GroundPage.tsx')).GroundPage }));
 
 /** The whole open book: edge, left page, sketch or paper, foot. */
 export function BookShell({ book }: { readonly book: Book }) {
@@ -130,7 +132,11 @@ function YardPages() {
       <main className="left-page">
         <div className="left-scroll" key={page}>
           {page === 'yards' && <YardsPage />}
-          {page === 'ground' && <GroundPage />}
+          {page === 'ground' && (
+            <Suspense>
+              <GroundPage />
+            </Suspense>
+          )}
           {page === 'outlines' && <OutlinesPage />}
           {page === 'mix' && <MixPage />}
           {page === 'walk' && <WalkPage />}

@@ -1,8 +1,9 @@
 import type { OwnPoint } from '../../core/curves/index.ts';
 import type { Edit } from '../../core/edits/index.ts';
-import type { KnownPlace } from '../../core/frame/index.ts';
+import type { KnownPlace } from '../../core/earth/index.ts';
 import type { Problem } from '../../core/problems.ts';
-import type { YardPoint } from '../../core/spaces.ts';
+import type { Result } from '../../core/result.ts';
+import type { LonLat, YardPoint } from '../../core/spaces.ts';
 import type {
   MarkKind,
   Outline,
@@ -28,7 +29,7 @@ export type Tool =
   | { readonly kind: 'place-mark'; readonly markKind: MarkKind }
   | { readonly kind: 'scale-picture'; readonly pictureId: string }
   | { readonly kind: 'tape-between' }
-  | { readonly kind: 'place-yard' }
+  | { readonly kind: 'place-yard'; readonly readPlace: ReadPlace }
   | { readonly kind: 'move-yard' };
 
 export type DrawingState =
@@ -156,9 +157,13 @@ export interface TapeBetweenState extends Common {
   readonly aim: Snap | null;
 }
 
+/** Reads a place on earth as typed. It knows coordinate systems by the thousand and is brought by the page that has it. */
+export type ReadPlace = (typed: string, field: string) => Result<LonLat>;
+
 /** Points of the yard are pointed out and their places on earth typed, to lay the whole yard down by them. */
 export interface PlaceYardState extends Common {
   readonly kind: 'place-yard';
+  readonly readPlace: ReadPlace;
   readonly known: readonly KnownPlace[];
   /** Pointed out, its place still to be typed. */
   readonly at: YardPoint | null;

@@ -91,7 +91,7 @@ function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
     case 'tape-between':
       return { state: beginTapeBetween(setAside), edits: [], select: null };
     case 'place-yard':
-      return { state: beginPlaceYard(setAside), edits: [], select: null };
+      return { state: beginPlaceYard(tool.readPlace, setAside), edits: [], select: null };
     case 'move-yard':
       return { state: beginMoveYard(setAside), edits: [], select: null };
     case 'scale-picture':

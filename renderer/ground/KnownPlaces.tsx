@@ -1,5 +1,5 @@
 import { placeByPointsEdit } from '../../core/edits/index.ts';
-import { formatPlace, scaleMisfit } from '../../core/frame/index.ts';
+import { formatPlace, scaleMisfit } from '../../core/earth/index.ts';
 import { formatLength } from '../../core/units/index.ts';
 import { useBook, useOpenYard } from '../app/context.ts';
 import type { PlaceYardState } from '../drawing/index.ts';

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import { placeOfMiddle, placeYardEdit } from '../../core/edits/index.ts';
-import { formatPlace, readPlace } from '../../core/frame/index.ts';
+import { readPlace } from '../../core/crs/index.ts';
+import { formatPlace } from '../../core/earth/index.ts';
 import type { LonLat } from '../../core/spaces.ts';
 import { formatAngle, parseAngle } from '../../core/units/index.ts';
 import { useBook, useOpenYard } from '../app/context.ts';

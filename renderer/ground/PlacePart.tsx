@@ -1,6 +1,8 @@
 import { hasFixedGround, loosenYardEdit, placeOfMiddle } from '../../core/edits/index.ts';
-import { formatPlace } from '../../core/frame/index.ts';
+import { readPlace } from '../../core/crs/index.ts';
+import { formatPlace } from '../../core/earth/index.ts';
 import { useBook, useOpenYard, useViewState } from '../app/context.ts';
+import type { Tool } from '../drawing/index.ts';
 import { PagePart } from '../shared/PageHead.tsx';
 import { KnownPlaces } from './KnownPlaces.tsx';
 import { PlaceByHand } from './PlaceByHand.tsx';
@@ -16,15 +18,15 @@ export function PlacePart() {
   // Its corners are degrees of a file: without the earth they would be a drawing like any other.
   const tied = yard.pictures.some(({ placement }) => placement.kind === 'georeferenced');
   /** Pressed again, a tool is put down. */
-  const take = (kind: 'place-yard' | 'move-yard') => (): void =>
-    view.input({ kind: 'take', tool: { kind: drawing.kind === kind ? 'select' : kind } });
+  const take = (tool: Tool) => (): void =>
+    view.input({ kind: 'take', tool: drawing.kind === tool.kind ? { kind: 'select' } : tool });
   const ways = (
     <>
       <button
         type="button"
         className="do"
         aria-pressed={drawing.kind === 'place-yard'}
-        onClick={take('place-yard')}
+        onClick={take({ kind: 'place-yard', readPlace })}
       >
         place it by points
       </button>
@@ -32,7 +34,7 @@ export function PlacePart() {
         type="button"
         className="do"
         aria-pressed={drawing.kind === 'move-yard'}
-        onClick={take('move-yard')}
+        onClick={take({ kind: 'move-yard' })}
       >
         {frame.kind === 'loose' ? 'turn it by hand' : 'move and turn it by hand'}
       </button>

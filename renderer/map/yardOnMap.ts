@@ -1,4 +1,4 @@
-import { lonLatToYard, yardToLonLat } from '../../core/frame/index.ts';
+import { lonLatToYard, yardToLonLat } from '../../core/earth/index.ts';
 import type { LonLat, Ring, YardPoint } from '../../core/spaces.ts';
 import type { YardFrame } from '../../core/yard.ts';
 import type { Xy } from '../drawing/index.ts';

@@ -11,6 +11,7 @@ test('the sources are read, and imports are found in them', () => {
     target: 'electron/host/listFolder.ts', // its import './listFolder.ts'
     isOurs: true,
     isTypeOnly: false,
+    isApart: false,
   });
 });
 
@@ -32,9 +33,40 @@ test('no file needs itself in order to run', () => {
   expect(findCycles(SOURCES)).toEqual([]); // a cycle has no first file
 });
 
+/** Every package a script brings along from its first file on. */
+function packagesOf(first: string): ReadonlySet<string> {
+  const seen = new Set([first]);
+  const packages = new Set<string>();
+  for (const path of seen) {
+    for (const { target, isOurs, isTypeOnly, isApart } of BY_PATH.get(path)?.imports ?? []) {
+      if (isTypeOnly || isApart) continue;
+      (isOurs ? seen : packages).add(target);
+    }
+  }
+  return packages;
+}
+
+describe('the list of coordinate systems, a megabyte, is fetched only by what reads places', () => {
+  test('the window opens without it, and the Ground page brings it', () => {
+    expect(packagesOf('renderer/main.tsx')).not.toContain('proj4-list'); // core/crs imports it, core/earth not
+    expect(packagesOf('renderer/ground/GroundPage.tsx')).toContain('proj4-list'); // it reads places as typed
+  });
+
+  test('the planner brings along the kernel and no projection at all', () => {
+    const packages = packagesOf('renderer/planning/planWorker.ts');
+    expect(packages).toContain('clipper2-ts'); // the kernel's, so that the walk over the imports is seen to work
+    expect([...packages].filter((name) => name.startsWith('proj4'))).toEqual([]); // plans are in yard metres
+  });
+});
+
 describe('the rules catch what they are for', () => {
   const wrong = (path: string, target: string, isTypeOnly = false) =>
-    faultOf(fileAt(path), { target, isOurs: target.includes('/') && target.endsWith('.ts'), isTypeOnly });
+    faultOf(fileAt(path), {
+      target,
+      isOurs: target.includes('/') && target.endsWith('.ts'),
+      isTypeOnly,
+      isApart: false,
+    });
 
   test.each([
     ['core/kernel/union.ts', 'core/zones/index.ts'],
@@ -66,7 +98,7 @@ describe('the rules catch what they are for', () => {
 });
 
 function fileAt(path: string, ...targets: readonly string[]): SourceFile {
-  const imports = targets.map((target) => ({ target, isOurs: true, isTypeOnly: false }));
+  const imports = targets.map((target) => ({ target, isOurs: true, isTypeOnly: false, isApart: false }));
   return { path, text: '', code: '', imports };
 }
 

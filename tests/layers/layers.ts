@@ -15,10 +15,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/result': GROUND,
   'core/problemText': GROUND,
   'core/frame': [...GROUND, 'core/yard'],
+  'core/earth': [...GROUND, 'core/frame'],
+  'core/crs': [...GROUND, 'core/earth'],
   'core/kernel': GROUND,
   'core/yard': GEOMETRY,
   'core/tape': [...GEOMETRY, 'core/curves'],
-  'core/edits': [...GEOMETRY, 'core/curves'],
+  'core/edits': [...GEOMETRY, 'core/earth', 'core/curves'],
   'core/curves': GEOMETRY,
   'core/slope': GEOMETRY,
   'core/area': [...GEOMETRY, 'core/curves'],
@@ -30,9 +32,9 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/passes': ZONES,
   'core/hose': [...ZONES, 'core/sections', 'core/passes'],
   'core/plan': PLANNING,
-  'core/compare': ZONES,
+  'core/compare': [...ZONES, 'core/earth'],
   'core/sheet': ALL_CORE,
-  'core/yardFile': ALL_CORE,
+  'core/yardFile': [...ALL_CORE, 'core/earth'],
   'core/book': ALL_CORE,
   'electron/contract': ['core'],
   'electron/host': ['core', 'electron/contract'],
@@ -59,15 +61,16 @@ const TASK_MAY_IMPORT = [
   'renderer/planning',
 ];
 
-/** The one folder that may import a package. */
-const PACKAGE_HOMES: Readonly<Record<string, string>> = {
-  'better-sqlite3': 'electron/host/yardFile/',
-  pdfkit: 'electron/host/pdf/',
-  electron: 'electron/shell/',
-  leaflet: 'renderer/map/',
-  'clipper2-ts': 'core/kernel/',
-  'polyclip-ts': 'core/kernel/',
-  proj4: 'core/frame/',
+/** The folders that may import a package; nearly always one. */
+const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
+  'better-sqlite3': ['electron/host/yardFile/'],
+  pdfkit: ['electron/host/pdf/'],
+  electron: ['electron/shell/'],
+  leaflet: ['renderer/map/'],
+  'clipper2-ts': ['core/kernel/'],
+  'polyclip-ts': ['core/kernel/'],
+  proj4: ['core/earth/', 'core/crs/'],
+  'proj4-list': ['core/crs/'],
 };
 
 /** The contract's code that runs in the window; the rest of it is imported for its types. */
@@ -117,9 +120,10 @@ function faultOfPackage(path: string, { target, isTypeOnly }: SourceImport): str
   const name = target.startsWith('@')
     ? target.split('/').slice(0, 2).join('/')
     : (target.split('/')[0] ?? '');
-  const home = PACKAGE_HOMES[name];
-  if (home !== undefined && !path.startsWith(home) && !(name === 'electron' && isTypeOnly)) {
-    return `only ${home} may import ${name}`;
+  const homes = PACKAGE_HOMES[name];
+  const isAtHome = homes?.some((home) => path.startsWith(home)) ?? true;
+  if (!isAtHome && !(name === 'electron' && isTypeOnly)) {
+    return `only ${homes?.join(' and ')} may import ${name}`;
   }
   const isNode = target.startsWith('node:');
   if (isNode && (path.startsWith('core/') || path.startsWith('renderer/'))) return 'there is no Node here';

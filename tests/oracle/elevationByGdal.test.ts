@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { straight } from '../../core/curves/index.ts';
 import { emptyYard, newOutline } from '../../core/edits/index.ts';
-import { yardFrameText } from '../../core/frame/index.ts';
+import { yardFrameText } from '../../core/earth/index.ts';
 import { surfaceByFacets } from '../../core/slope/index.ts';
 import type { LonLat, YardPoint } from '../../core/spaces.ts';
 import type { Elevation } from '../../core/yard.ts';

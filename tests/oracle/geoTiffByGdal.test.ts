@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { decode } from 'fast-png';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { yardFrameText } from '../../core/frame/index.ts';
+import { yardFrameText } from '../../core/earth/index.ts';
 import { draftYard } from '../../electron/host/importers/index.ts';
 import { expectNear } from '../support/expectNear.ts';
 import { smallGeoTiff } from '../support/tiffFile.ts';

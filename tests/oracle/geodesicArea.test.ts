@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { frameAround, lonLatToYard, yardToLonLat } from '../../core/frame/index.ts';
+import { frameAround, lonLatToYard, yardToLonLat } from '../../core/earth/index.ts';
 import { ringPerimeterM, signedAreaM2 } from '../../core/kernel/index.ts';
 import type { LonLat } from '../../core/spaces.ts';
 import { expectNear } from '../support/expectNear.ts';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import geographic from 'geographiclib-geodesic';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { frameAround, lonLatToYard, yardToLonLat } from '../../core/frame/index.ts';
+import { frameAround, lonLatToYard, yardToLonLat } from '../../core/earth/index.ts';
 import { distanceM, ringPerimeterM, signedAreaM2 } from '../../core/kernel/index.ts';
 import type { LonLat, YardPoint } from '../../core/spaces.ts';
 import { expectNear } from '../support/expectNear.ts';

@@ -1,6 +1,7 @@
 import geographic from 'geographiclib-geodesic';
 import { describe, expect, test } from 'vitest';
-import { frameAround, lonLatToYard, makeProjector, yardToLonLat } from '../../core/frame/index.ts';
+import { makeProjector } from '../../core/crs/index.ts';
+import { frameAround, lonLatToYard, yardToLonLat } from '../../core/earth/index.ts';
 import { ringPerimeterM, signedAreaM2 } from '../../core/kernel/index.ts';
 import type { LonLat } from '../../core/spaces.ts';
 import { expectNear } from '../support/expectNear.ts';

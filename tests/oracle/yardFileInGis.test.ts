@@ -3,7 +3,7 @@ import Database from 'better-sqlite3';
 import geodesic from 'geographiclib-geodesic';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { applyEdit, putRow } from '../../core/edits/index.ts';
-import { yardToLonLat } from '../../core/frame/index.ts';
+import { yardToLonLat } from '../../core/earth/index.ts';
 import type { LonLat } from '../../core/spaces.ts';
 import type { Yard } from '../../core/yard.ts';
 import type { YardStore } from '../../core/yardFile/index.ts';

@@ -10,6 +10,8 @@ export interface SourceImport {
   readonly isOurs: boolean;
   /** Gone when the types are stripped, so it couples nothing at run time. */
   readonly isTypeOnly: boolean;
+  /** Fetched by itself when it is wanted, or run in a worker. */
+  readonly isApart: boolean;
 }
 
 export interface SourceFile {
@@ -51,7 +53,8 @@ function importsIn(path: string, text: string): readonly SourceImport[] {
   return STATEMENTS.flatMap((statement) => [...text.matchAll(statement)]).map(([whole, type, name = '']) => {
     const isOurs = name.startsWith('.');
     const target = isOurs ? posix.join(dirname(path), name) : name;
-    return { target, isOurs, isTypeOnly: Boolean(type) || namesOnlyTypes(whole) };
+    const isTypeOnly = Boolean(type) || namesOnlyTypes(whole);
+    return { target, isOurs, isTypeOnly, isApart: /^(import|new URL)\(/.test(whole) };
   });
 }
 

@@ -1,5 +1,5 @@
 import { tracedRegion } from '../../../core/curves/index.ts';
-import { yardToLonLat } from '../../../core/frame/index.ts';
+import { yardToLonLat } from '../../../core/earth/index.ts';
 import { orientRegion } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { LonLat, Region, Ring, YardPoint } from '../../../core/spaces.ts';

@@ -1,5 +1,5 @@
 import { emptyYard, makeEdit, putRow } from '../../../core/edits/index.ts';
-import { frameAround } from '../../../core/frame/index.ts';
+import { frameAround } from '../../../core/earth/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { LonLat } from '../../../core/spaces.ts';
 import { counted, formatLength } from '../../../core/units/index.ts';

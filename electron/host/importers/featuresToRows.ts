@@ -1,6 +1,6 @@
 import { straight } from '../../../core/curves/index.ts';
 import { newOutline } from '../../../core/edits/index.ts';
-import { lonLatToYard } from '../../../core/frame/index.ts';
+import { lonLatToYard } from '../../../core/earth/index.ts';
 import { checkRing, orientRegion } from '../../../core/kernel/index.ts';
 import type { Problem, ProblemKind } from '../../../core/problems.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';

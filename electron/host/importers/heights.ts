@@ -1,5 +1,5 @@
 import { outlineRings } from '../../../core/curves/index.ts';
-import { lonLatToYard, yardToLonLat } from '../../../core/frame/index.ts';
+import { lonLatToYard, yardToLonLat } from '../../../core/earth/index.ts';
 import { ringBounds } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import { elevationFacts } from '../../../core/slope/index.ts';

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { lonLatToYard } from '../../../core/frame/index.ts';
+import { lonLatToYard } from '../../../core/earth/index.ts';
 import { distanceM } from '../../../core/kernel/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
 import type { LonLat } from '../../../core/spaces.ts';

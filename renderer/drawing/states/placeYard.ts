@@ -1,14 +1,14 @@
 import { placeByPointsEdit } from '../../../core/edits/index.ts';
-import { readPlace, scaleMisfit } from '../../../core/frame/index.ts';
+import { scaleMisfit } from '../../../core/earth/index.ts';
 import { distanceM } from '../../../core/kernel/index.ts';
 import { aimOf } from '../aim.ts';
-import type { DrawingContext, DrawingInput, PlaceYardState, SetAside, Step } from '../drawing.ts';
+import type { DrawingContext, DrawingInput, PlaceYardState, ReadPlace, SetAside, Step } from '../drawing.ts';
 import { moved } from '../plane.ts';
 import { type Snap, unsnapped } from '../snap.ts';
 import { beginSelect } from './select.ts';
 
-export function beginPlaceYard(setAside: SetAside | null): PlaceYardState {
-  return { kind: 'place-yard', known: [], at: null, aim: null, setAside, problem: null };
+export function beginPlaceYard(readPlace: ReadPlace, setAside: SetAside | null): PlaceYardState {
+  return { kind: 'place-yard', readPlace, known: [], at: null, aim: null, setAside, problem: null };
 }
 
 /**
@@ -40,7 +40,7 @@ export function stepPlaceYard(state: PlaceYardState, input: DrawingInput, contex
     case 'escape':
       return state.at === null && state.known.length === 0
         ? { state: beginSelect(state.setAside), edits: [] }
-        : stay({ ...beginPlaceYard(state.setAside), aim: state.aim });
+        : stay({ ...beginPlaceYard(state.readPlace, state.setAside), aim: state.aim });
     default:
       return stay(state);
   }
@@ -56,7 +56,7 @@ function typed(state: PlaceYardState, text: string): Step {
     const where = { field: 'the point of the yard that lies there' };
     return stay({ ...state, problem: { kind: 'value/missing', where, facts: {} } });
   }
-  const place = readPlace(text, 'place of the point');
+  const place = state.readPlace(text, 'place of the point');
   if (!place.ok) return stay({ ...state, problem: place.problems[0] });
   const known = [...state.known, { at: state.at, place: place.value }];
   return stay({ ...state, known, at: null, problem: null });

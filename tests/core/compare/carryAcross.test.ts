@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { compareYards } from '../../../core/compare/index.ts';
 import { carrierBetween } from '../../../core/compare/carryAcross.ts';
 import { emptyYard } from '../../../core/edits/index.ts';
-import { lonLatToYard, yardToLonLat } from '../../../core/frame/index.ts';
+import { lonLatToYard, yardToLonLat } from '../../../core/earth/index.ts';
 import type { LonLat, YardPoint } from '../../../core/spaces.ts';
 import type { Outline, Yard } from '../../../core/yard.ts';
 import { mapRing, outline, rect, region } from '../../support/builders.ts';

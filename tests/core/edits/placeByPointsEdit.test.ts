@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { applyEdit, moveYardEdit, placeByPointsEdit, placeYardEdit } from '../../../core/edits/index.ts';
-import { type KnownPlace, yardToLonLat } from '../../../core/frame/index.ts';
+import { type KnownPlace, yardToLonLat } from '../../../core/earth/index.ts';
 import { distanceM } from '../../../core/kernel/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
 import type { Picture, Yard } from '../../../core/yard.ts';

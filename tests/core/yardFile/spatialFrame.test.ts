@@ -1,6 +1,6 @@
 import proj4 from 'proj4';
 import { expect, test } from 'vitest';
-import { lonLatToYard } from '../../../core/frame/index.ts';
+import { lonLatToYard } from '../../../core/earth/index.ts';
 import { LOOSE_SRS_ID, PLACED_SRS_ID, spatialFrameOf, srsIdOf } from '../../../core/yardFile/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { PLACED } from '../../support/storedYards.ts';

@@ -1,6 +1,6 @@
 import geographic from 'geographiclib-geodesic';
 import { expect, test } from 'vitest';
-import { lonLatToYard } from '../../../core/frame/index.ts';
+import { lonLatToYard } from '../../../core/earth/index.ts';
 import { signedAreaM2 } from '../../../core/kernel/index.ts';
 import { frameWords, mostEnlarged } from '../../../core/zones/frameWords.ts';
 import { ringWorking } from '../../../core/zones/ringWorking.ts';

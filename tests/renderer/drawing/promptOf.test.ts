@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { readPlace } from '../../../core/crs/index.ts';
 import { promptOf } from '../../../renderer/drawing/index.ts';
 import { outline, rect } from '../../support/builders.ts';
 import { Hand, pointing, trace, yardOf } from '../../support/drawing.ts';
@@ -53,7 +54,7 @@ describe('the foot line', () => {
 
   test('leads from one known place to the next, with its field always there', () => {
     const yard = yardOf({ outlines: [outline('zone', 'lawn', rect(0, 0, 10, 6))] });
-    const hand = new Hand(yard).do({ kind: 'take', tool: { kind: 'place-yard' } });
+    const hand = new Hand(yard).do({ kind: 'take', tool: { kind: 'place-yard', readPlace } });
     expect(said(hand).text).toContain('Click a point');
     hand.click([0, 0]);
     expect(said(hand).text).toContain('latitude, longitude');

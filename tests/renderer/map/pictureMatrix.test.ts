@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { lonLatToYard, makeProjector } from '../../../core/frame/index.ts';
+import { makeProjector } from '../../../core/crs/index.ts';
+import { lonLatToYard } from '../../../core/earth/index.ts';
 import type { LonLat, YardPoint } from '../../../core/spaces.ts';
 import { pictureToQuad, projected, type Quad, type Xy } from '../../../renderer/drawing/index.ts';
 import { Lens } from '../../../renderer/map/lens.ts';

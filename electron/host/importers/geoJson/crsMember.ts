@@ -1,4 +1,4 @@
-import { makeProjector } from '../../../../core/frame/index.ts';
+import { makeProjector } from '../../../../core/crs/index.ts';
 import type { ToLonLat } from './readPositions.ts';
 
 /** How to read the file's coordinates, or the name of a system that is not known. */

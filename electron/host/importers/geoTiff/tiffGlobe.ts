@@ -1,4 +1,4 @@
-import { makeProjector, type Projector } from '../../../../core/frame/index.ts';
+import { makeProjector, type Projector } from '../../../../core/crs/index.ts';
 import type { TiffPlace } from './tiffPlace.ts';
 
 type Globe = Pick<Projector, 'toLonLat' | 'fromLonLat'>;

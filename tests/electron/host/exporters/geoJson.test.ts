@@ -1,7 +1,7 @@
 import { straight, tracedRing } from '../../../../core/curves/index.ts';
 import { describe, expect, test } from 'vitest';
 import { planJob } from '../../../../core/plan/index.ts';
-import { yardToLonLat } from '../../../../core/frame/index.ts';
+import { yardToLonLat } from '../../../../core/earth/index.ts';
 import { geoJsonText, type GeoJsonFile, yardToGeoJson } from '../../../../electron/host/exporters/geoJson.ts';
 import { planToGeoJson } from '../../../../electron/host/exporters/planGeoJson.ts';
 import { sampleYard } from '../../../../electron/host/sample.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { applyEdit, inverseOf } from '../../../../core/edits/index.ts';
-import { lonLatToYard } from '../../../../core/frame/index.ts';
+import { readPlace } from '../../../../core/crs/index.ts';
+import { lonLatToYard } from '../../../../core/earth/index.ts';
 import { distanceM } from '../../../../core/kernel/index.ts';
 import type { YardPoint } from '../../../../core/spaces.ts';
 import { previewOf } from '../../../../renderer/drawing/index.ts';
@@ -8,7 +9,7 @@ import { outline, rect } from '../../../support/builders.ts';
 import { Hand, pointing, ringAt, yardOf } from '../../../support/drawing.ts';
 import { expectNear } from '../../../support/expectNear.ts';
 
-const take = { kind: 'take', tool: { kind: 'place-yard' } } as const;
+const take = { kind: 'take', tool: { kind: 'place-yard', readPlace } } as const;
 const lawn = yardOf({ outlines: [outline('zone', 'lawn', rect(0, 0, 60, 40))] });
 /** Two places 60 m apart from west to east: by Planimeter of GeographicLib 2.1.2 a degree is 85,393.86 m at 40° N. */
 const WEST = '40, -86';

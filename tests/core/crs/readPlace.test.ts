@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatPlace, makeProjector, readPlace } from '../../../core/frame/index.ts';
+import { makeProjector, readPlace } from '../../../core/crs/index.ts';
+import { formatPlace } from '../../../core/earth/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
 function expectPlace(typed: string, latDeg: number, lonDeg: number, within = 1e-12): void {
@@ -99,8 +100,7 @@ describe('what is no place is said for what it is', () => {
   });
 });
 
-test('a place is shown with its halves named, and read back as it was', () => {
-  expect(formatPlace({ latDeg: 39.9, lonDeg: -86.2 })).toBe('39.900000° N, 86.200000° W');
+test('a place is read back as it is shown', () => {
   expectPlace(formatPlace({ latDeg: -41.28651, lonDeg: 174.7762 }), -41.28651, 174.7762);
 });
 

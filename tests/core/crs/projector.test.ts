@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { makeProjector, type Projector } from '../../../core/frame/index.ts';
+import { makeProjector, type Projector } from '../../../core/crs/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
 function projector(crs: string): Projector {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lonLatToYard, yardToLonLat } from '../../../core/frame/index.ts';
+import { lonLatToYard, yardToLonLat } from '../../../core/earth/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { between, seededRandom } from '../../support/randomYards.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { frameAround } from '../../../core/frame/index.ts';
+import { frameAround } from '../../../core/earth/index.ts';
 import type { LonLat } from '../../../core/spaces.ts';
 import { expectNear } from '../../support/expectNear.ts';
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import {
   lonLatToYard,
-  movePoint,
   placeByPoints,
   scaleMisfit,
   type YardPlacing,
   yardToLonLat,
-} from '../../../core/frame/index.ts';
+} from '../../../core/earth/index.ts';
+import { movePoint } from '../../../core/frame/index.ts';
 import type { LonLat, YardPoint } from '../../../core/spaces.ts';
 import { points } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';

@@ -1,6 +1,5 @@
 import { ok, type Result, trouble } from '../result.ts';
 import type { LonLat } from '../spaces.ts';
-import { formatNumber } from '../units/index.ts';
 import { makeProjector } from './projector.ts';
 
 /**
@@ -37,13 +36,6 @@ export function readPlace(typed: string, field: string): Result<LonLat> {
   return Math.abs(again - x) < BACK_WITHIN && Math.abs(back - y) < BACK_WITHIN
     ? ok(at)
     : trouble({ kind: 'value/place-outside-crs', where, facts: { crs } });
-}
-
-/** "39.900000° N, 86.200000° W": to a tenth of a metre. */
-export function formatPlace({ latDeg, lonDeg }: LonLat): string {
-  const half = (deg: number, [above, below]: readonly [string, string]): string =>
-    `${formatNumber(Math.abs(deg), 6)}° ${deg < 0 ? below : above}`;
-  return `${half(latDeg, ['N', 'S'])}, ${half(lonDeg, ['E', 'W'])}`;
 }
 
 /** Units of the system, be they feet or degrees. */

@@ -1,8 +1,8 @@
+import { fitRigid, movePoint } from '../frame/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import type { LonLat, YardPoint } from '../spaces.ts';
 import { frameAround } from './frameAround.ts';
-import { fitRigid, movePoint } from './rigidMotion.ts';
 import { lonLatToYard, yardToLonLat } from './yardFrame.ts';
 
 /** A point of the yard whose place on earth is known. */
