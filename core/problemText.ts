@@ -124,6 +124,23 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'plan/cancelled':
       return say(`Planning of ${problem.where.thing} was stopped.`, 'Start the plan again when ready.');
+    case 'plan/sections-apart':
+      return say(
+        `${problem.where.thing} do not border each other.`,
+        'Choose two sections with a cut between.',
+      );
+    case 'plan/join-over-load':
+      return say(
+        `${problem.where.thing} have ${formatArea(problem.facts.togetherM2, units)} together; one load covers ${formatArea(problem.facts.loadAreaM2, units)}.`,
+        'Drag a cut so that they have less, or change what one load covers.',
+      );
+    case 'plan/cut-off-edge':
+      return say(`${problem.where.thing} is not on the edge of the ground.`, 'Point at the edge.');
+    case 'plan/cut-parts-nothing':
+      return say(
+        `That line does not part ${problem.where.thing} in two.`,
+        'Draw it over the ground, from one edge to another.',
+      );
 
     case 'compare/only-one-placed':
       return say(

@@ -73,6 +73,10 @@ export type Problem =
   | PlanProblem<'plan/too-many-sections', { readonly sections: number; readonly most: number }>
   | PlanProblem<'plan/no-connected-cut', { readonly sections: number }>
   | PlanProblem<'plan/cancelled', object>
+  | PlanProblem<'plan/sections-apart', object>
+  | PlanProblem<'plan/join-over-load', { readonly togetherM2: number; readonly loadAreaM2: number }>
+  | PlanProblem<'plan/cut-off-edge', object>
+  | PlanProblem<'plan/cut-parts-nothing', object>
   // compare/: two states of a yard that cannot be laid over each other
   | CompareProblem<
       'compare/only-one-placed',

@@ -126,6 +126,14 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   },
   'plan/no-connected-cut': { kind: 'plan/no-connected-cut', where: PLAN, facts: { sections: 7 } },
   'plan/cancelled': { kind: 'plan/cancelled', where: PLAN, facts: {} },
+  'plan/sections-apart': { kind: 'plan/sections-apart', where: { thing: 'A1 and A3' }, facts: {} },
+  'plan/join-over-load': {
+    kind: 'plan/join-over-load',
+    where: { thing: 'A1 and A2' },
+    facts: { togetherM2: 120, loadAreaM2: 100 },
+  },
+  'plan/cut-off-edge': { kind: 'plan/cut-off-edge', where: { thing: 'One end of the cut' }, facts: {} },
+  'plan/cut-parts-nothing': { kind: 'plan/cut-parts-nothing', where: PLAN, facts: {} },
   'compare/only-one-placed': {
     kind: 'compare/only-one-placed',
     where: {},
