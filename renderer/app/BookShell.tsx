@@ -114,7 +114,8 @@ function YardPages() {
       ? { yard, resolved: answer.value, problems: answer.value.warnings }
       : { yard, resolved: null, problems: answer.problems };
   }, [yard, answer]);
-  useEffect(() => planner.want(onDisk, (onDisk && jobInHand(onDisk)?.id) ?? null), [planner, onDisk]);
+  const jobId = yard === null ? null : (jobInHand(yard)?.id ?? null);
+  useEffect(() => planner.want(yard, jobId, yard !== onDisk), [planner, yard, jobId, onDisk]);
   const sheet = useSheet(page === 'sheet' ? onDisk : null, plan, wish);
 
   const change = useMemo(() => {

@@ -1,41 +1,45 @@
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy } from 'comlink';
 import type { JobPlan } from '../../core/plan/index.ts';
 import type { Problem } from '../../core/problems.ts';
+import type { Result } from '../../core/result.ts';
 import type { Yard } from '../../core/yard.ts';
-import type { PlanWork } from './planWorker.ts';
+import { type PlanInputs, planInputsOf, sameInputs } from './planInputs.ts';
+import { type PlanHand, startPlanHand, Workbench } from './Workbench.ts';
 
-/**
- * The plan of the job in hand as the window sees it. `plan` is the newest that was finished; `stale` says it
- * was made from an earlier yard, and is shown as such until the next one is there.
- */
+/** The plan of the job in hand as the window sees it. */
 export interface PlanState {
+  /** The newest there is. */
   readonly plan: JobPlan | null;
   readonly problems: readonly Problem[];
+  /** It was made from an earlier yard or job, and is shown as such until the next one is there. */
   readonly stale: boolean;
+  /** It is of this yard, but quickly made: a better one is being looked for. */
+  readonly isFirst: boolean;
   /** 0 to 1 while a plan is under way; null when none is. */
   readonly progress: number | null;
 }
 
+const NOTHING: PlanState = { plan: null, problems: [], stale: false, isFirst: false, progress: null };
+
 /** Edits come in bursts; a plan is begun when none has come for this long, in milliseconds. */
 const QUIET_MS = 60;
-
-/** Everything of a yard that a plan is made from: a change to anything else must not start a new one. */
-type PlanInputs = readonly unknown[];
+/** A hand that drags pauses longer than that between two moves without having come to rest. */
+const QUIET_IN_HAND_MS = 200;
 
 /**
  * Keeps one plan up to date with the yard. A newer yard ends the work on an older one, so that a result is
  * never shown for ground that is no longer there. A class because it owns a worker.
  */
 export class Planner {
-  #state: PlanState = { plan: null, problems: [], stale: false, progress: null };
+  #state: PlanState = NOTHING;
   readonly #listeners = new Set<() => void>();
-  #inputs: PlanInputs | null = null;
+  readonly #bench: Workbench;
+  #wanted: { readonly yard: Yard; readonly jobId: string; readonly inputs: PlanInputs } | null = null;
   #timer: ReturnType<typeof setTimeout> | null = null;
-  #worker: Worker | null = null;
-  #work: Remote<PlanWork> | null = null;
-  #working = false;
-  /** Names the newest request; an answer to an older one is dropped. */
-  #request = 0;
+
+  constructor(start: () => PlanHand = startPlanHand) {
+    this.#bench = new Workbench(start);
+  }
 
   readonly subscribe = (listener: () => void): (() => void) => {
     this.#listeners.add(listener);
@@ -44,85 +48,71 @@ export class Planner {
 
   readonly snapshot = (): PlanState => this.#state;
 
-  /** Says which yard and job are in hand; does nothing when the plan would come out the same. */
-  want(yard: Yard | null, jobId: string | null): void {
+  /**
+   * Says which yard and job are in hand; does nothing when the plan would come out the same.
+   *
+   * @param inHand the yard is changing under a hand that has not let go: the plan waits for a pause
+   */
+  want(yard: Yard | null, jobId: string | null, inHand = false): void {
     if (yard === null || jobId === null) {
-      this.#inputs = null;
-      this.#cancel();
-      if (this.#state.plan !== null || this.#state.problems.length > 0) {
-        this.#set({ plan: null, problems: [], stale: false, progress: null });
-      }
+      this.#wanted = null;
+      this.#giveUp();
+      if (this.#state !== NOTHING) this.#set(NOTHING);
       return;
     }
-    const inputs = inputsOf(yard, jobId);
-    if (this.#inputs !== null && inputs.every((part, i) => part === this.#inputs?.[i])) return;
-    this.#inputs = inputs;
-    this.#cancel();
-    this.#set({ ...this.#state, stale: true, progress: 0 });
-    this.#timer = setTimeout(() => void this.#run(yard, jobId), QUIET_MS);
+    const inputs = planInputsOf(yard, jobId);
+    if (sameInputs(this.#wanted?.inputs ?? null, inputs)) return;
+    this.#wanted = { yard, jobId, inputs };
+    this.#giveUp();
+    this.#set({ ...this.#state, stale: true, isFirst: false, progress: 0 });
+    this.#timer = setTimeout(() => void this.#run(yard, jobId), inHand ? QUIET_IN_HAND_MS : QUIET_MS);
   }
 
+  /** Ends the work under way; the plan that is shown stays as it is. */
+  readonly stop = (): void => {
+    this.#giveUp();
+    if (this.#state.progress !== null) this.#set({ ...this.#state, progress: null });
+  };
+
+  /** Takes up again what was stopped. */
+  readonly goOn = (): void => {
+    if (this.#wanted === null || this.#state.progress !== null) return;
+    this.#set({ ...this.#state, progress: 0 });
+    void this.#run(this.#wanted.yard, this.#wanted.jobId);
+  };
+
   close(): void {
-    this.#cancel();
-    this.#end();
+    this.#giveUp();
+    this.#bench.close();
   }
 
   async #run(yard: Yard, jobId: string): Promise<void> {
-    const request = this.#request;
-    const work = this.#remote();
-    this.#working = true;
-    const answer = await work.plan(
-      yard,
-      jobId,
-      proxy((fraction: number) => {
-        if (request === this.#request) this.#set({ ...this.#state, progress: fraction });
-      }),
+    const answer = await this.#bench.do(
+      async (work, isWanted): Promise<Result<JobPlan>> =>
+        work.plan(
+          yard,
+          jobId,
+          proxy((fraction: number) => {
+            if (isWanted()) this.#set({ ...this.#state, progress: fraction });
+          }),
+          proxy((plan: JobPlan) => {
+            if (isWanted()) this.#set({ ...this.#state, plan, problems: [], stale: false, isFirst: true });
+          }),
+        ),
     );
-    if (request !== this.#request) return;
-    this.#working = false;
-    if (answer.ok) this.#set({ plan: answer.value, problems: [], stale: false, progress: null });
-    else this.#set({ plan: null, problems: answer.problems, stale: false, progress: null });
+    if (answer === undefined) return;
+    if (answer.ok) this.#set({ ...NOTHING, plan: answer.value });
+    else this.#set({ ...NOTHING, problems: answer.problems });
   }
 
-  #cancel(): void {
-    this.#request += 1;
+  #giveUp(): void {
     if (this.#timer !== null) clearTimeout(this.#timer);
     this.#timer = null;
-    if (!this.#working) return;
-    // A planner in the middle of its work hears no message: only ending its worker stops it.
-    this.#end();
-  }
-
-  #remote(): Remote<PlanWork> {
-    this.#worker ??= new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module' });
-    this.#work ??= wrap<PlanWork>(this.#worker);
-    return this.#work;
-  }
-
-  #end(): void {
-    this.#worker?.terminate();
-    this.#worker = null;
-    this.#work = null;
-    this.#working = false;
+    this.#bench.giveUp();
   }
 
   #set(state: PlanState): void {
     this.#state = state;
     for (const listener of this.#listeners) listener();
   }
-}
-
-function inputsOf(yard: Yard, jobId: string): PlanInputs {
-  return [
-    yard.outlines,
-    yard.pictures,
-    yard.elevations,
-    yard.products,
-    yard.applicators,
-    yard.jobs,
-    yard.details.cornerSigmaM,
-    yard.details.overlapRule,
-    yard.details.amountsBy,
-    jobId,
-  ];
 }

@@ -5,8 +5,14 @@ import type { Yard } from '../../core/yard.ts';
 
 /** Runs the planner off the window's thread; the window ends the whole worker to cancel it. */
 const planWork = {
-  plan(yard: Yard, jobId: string, onProgress: (fraction: number) => void): Result<JobPlan> {
-    return planJob(yard, jobId, { onProgress });
+  plan(
+    yard: Yard,
+    jobId: string,
+    onProgress: (fraction: number) => void,
+    onBetter: (plan: JobPlan) => void,
+  ): Result<JobPlan> {
+    const control = { onProgress, onBetter };
+    return planJob(yard, jobId, control);
   },
 };
 
