@@ -23,7 +23,7 @@ export interface CutGround {
  */
 export function cutZones(
   resolved: ResolvedYard,
-  { loadAreaM2, policy, swathM, heading, markM }: PlanRequest,
+  { loadAreaM2, policy, swathM, heading, markM, tapeSides }: PlanRequest,
   isCancelled: () => boolean,
   onProgress: (fraction: number) => void,
 ): Result<CutGround> {
@@ -48,6 +48,7 @@ export function cutZones(
       headingDeg: headingDegOf(heading) ?? bestHeadingDeg(zone, swathM),
       swathM,
       markM,
+      tapeSides,
       isCancelled,
     });
     if (!cut.ok) return cut;

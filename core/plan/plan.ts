@@ -1,7 +1,7 @@
 import type { Coverage, Pass } from '../passes/index.ts';
 import type { LoadMix } from '../applicators/index.ts';
 import type { HoseGround } from '../hose/index.ts';
-import type { Cut, CutLine, Section } from '../sections/index.ts';
+import type { Cut, CutLine, Section, TapeSide } from '../sections/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { ResolvedYard } from '../zones/index.ts';
 import type { HeldCut, LaneHeading, SectionPolicy } from '../yard.ts';
@@ -25,6 +25,8 @@ export interface PlanRequest {
   readonly hose: HoseGround | null;
   /** Cut lines end on whole multiples of this from a corner where loads have room; null = anywhere. */
   readonly markM: number | null;
+  /** The straight lines marks are counted along; none = the edges of the treated ground. */
+  readonly tapeSides: readonly TapeSide[];
 }
 
 /** From the yard's ground to what is walked. */

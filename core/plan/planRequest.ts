@@ -1,5 +1,6 @@
 import { hoseGround } from '../hose/index.ts';
 import { tapeMarkM } from '../sections/index.ts';
+import { tapeSidesOf } from '../staking/index.ts';
 import type { Applicator, Job, Yard } from '../yard.ts';
 import type { PlanRequest } from './plan.ts';
 
@@ -24,5 +25,6 @@ export function planRequestOf(
     finishAt,
     hose: hose === null ? null : hoseGround(yard, hose),
     markM: tapeMarkM(yard.details.unitSystem),
+    tapeSides: tapeSidesOf(yard),
   };
 }

@@ -20,3 +20,4 @@ export {
   sectionWorking,
 } from './sectionWorking.ts';
 export { tapeMarkM } from './tapeMark.ts';
+export type { TapeSide } from './TapeSides.ts';

@@ -7,6 +7,7 @@ import { cornersOf, type Facing, faceAlong, type Unturned } from './facing.ts';
 import { type SnappedCut, snapCut } from './snapCut.ts';
 import { loadCount, type Loads, type Rest, roomM2, type Share, shareAfterSnap } from './share.ts';
 import { splitRegion } from './splitRegion.ts';
+import type { TapeSides } from './TapeSides.ts';
 
 /** Straight lines that part ground, each from end to end. */
 export type Lines = readonly (readonly [YardPoint, YardPoint])[];
@@ -17,6 +18,8 @@ export interface Lay {
   readonly swathM: number;
   /** Cut ends stand on whole multiples of this from a corner where that leaves every load room; null = anywhere. */
   readonly markM: number | null;
+  /** What marks are counted along; left out, every edge is counted from its own corners. */
+  readonly tapeSides?: TapeSides;
   /** Ground one load treats: no section may have more. */
   readonly loadAreaM2: number;
 }
@@ -174,10 +177,10 @@ function snap(
   { chords }: CutProposal,
   { belowM2, below, above }: Divide,
   wholeM2: number,
-  { markM, loadAreaM2 }: Lay,
+  { markM, tapeSides, loadAreaM2 }: Lay,
 ): SnappedCut | undefined {
   if (markM === null) return undefined;
   const mostBelowM2 = roomM2(below, loadAreaM2);
   const room = { belowM2, leastBelowM2: wholeM2 - roomM2(above, loadAreaM2), mostBelowM2 };
-  return snapCut(unturned, chords, room, markM);
+  return snapCut(unturned, chords, room, markM, tapeSides);
 }

@@ -9,6 +9,7 @@ import { type CutPiece, cutPiece } from './cutPiece.ts';
 import { orderSections } from './orderSections.ts';
 import type { Cut, CutLine, Section } from './section.ts';
 import { loadCount, type Share } from './share.ts';
+import { type TapeSide, TapeSides } from './TapeSides.ts';
 
 /** The ground of one zone that is treated; the regions do not overlap. */
 export interface ZoneGround {
@@ -28,6 +29,8 @@ export interface SectionRequest {
   readonly swathM: number;
   /** Where a tape can set a flag: whole multiples of this from a corner. null = anywhere. */
   readonly markM: number | null;
+  /** What marks are counted along; none = every edge is counted from its own corners. */
+  readonly tapeSides?: readonly TapeSide[];
   readonly isCancelled?: () => boolean;
 }
 
@@ -61,10 +64,11 @@ export function planSections(zone: ZoneGround, request: SectionRequest): Result<
   if (problem !== undefined) return trouble(problem);
   const isCancelled = request.isCancelled ?? (() => false);
   const { swathM, markM, loadAreaM2 } = request;
+  const tapeSides = new TapeSides(request.tapeSides ?? []);
   const pieces: CutPiece[] = [];
   for (const region of zone.treated) {
     const share = shareOf(region, request);
-    const lay = { laneRad: laneRadOf(region, request.headingDeg), swathM, markM, loadAreaM2 };
+    const lay = { laneRad: laneRadOf(region, request.headingDeg), swathM, markM, tapeSides, loadAreaM2 };
     const piece = cutPiece(share, lay, isCancelled);
     if (piece !== undefined) pieces.push(piece);
     else {

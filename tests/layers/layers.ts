@@ -4,7 +4,15 @@ import type { SourceFile, SourceImport } from '../support/sourceFiles.ts';
 const GROUND = ['core/spaces', 'core/result', 'core/problems', 'core/units'];
 const GEOMETRY = [...GROUND, 'core/frame', 'core/kernel', 'core/yard'];
 const ZONES = [...GEOMETRY, 'core/curves', 'core/slope', 'core/area', 'core/zones'];
-const PLANNING = [...ZONES, 'core/products', 'core/applicators', 'core/sections', 'core/passes', 'core/hose'];
+const PLANNING = [
+  ...ZONES,
+  'core/products',
+  'core/applicators',
+  'core/sections',
+  'core/passes',
+  'core/hose',
+  'core/staking',
+];
 const ALL_CORE = [...PLANNING, 'core/fieldCheck', 'core/plan', 'core/edits', 'core/problemText'];
 
 /** Who may import whom: a part of the project, and the parts it may import besides itself. */
@@ -30,6 +38,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/applicators': [...ZONES, 'core/products'],
   'core/sections': [...ZONES, 'core/applicators'],
   'core/passes': ZONES,
+  'core/staking': [...ZONES, 'core/sections', 'core/tape'],
   'core/hose': [...ZONES, 'core/sections', 'core/passes'],
   'core/plan': PLANNING,
   'core/compare': [...ZONES, 'core/earth'],

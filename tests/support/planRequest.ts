@@ -15,6 +15,7 @@ export function planRequest(
     finishAt: null,
     hose: null,
     markM: null,
+    tapeSides: [],
     ...said,
   };
 }
