@@ -7,7 +7,10 @@
  * ground so narrow that most of a swath would fall beside it.
  */
 export { bearingDegOf, laneHeadings } from './headings.ts';
+export { type LaidPasses, layPasses } from './layPasses.ts';
+export type { Ends, Walk } from './leg.ts';
 export { measureCoverage } from './measureCoverage.ts';
 export type { Coverage, Pass } from './pass.ts';
-export { type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
+export { orderPasses } from './orderPasses.ts';
+export { passesOf, type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
 export { makeWalkable, type Walkable } from './walkInside.ts';

@@ -16,6 +16,12 @@ export interface Leg {
   leave: YardPoint;
 }
 
+/** Where the person stands before the first pass, and wants to be after the last; null = anywhere. */
+export interface Ends {
+  readonly from: YardPoint | null;
+  readonly to: YardPoint | null;
+}
+
 /** An order is changed only for more than this: less is rounding, and would never end. */
 export const GAIN_M = 1e-9;
 

@@ -1,5 +1,5 @@
 import type { YardPoint } from '../spaces.ts';
-import { GAIN_M, type Leg, turnedRun } from './leg.ts';
+import { type Ends, GAIN_M, type Leg, turnedRun } from './leg.ts';
 import { apartM, bestOnRing } from './ringEntry.ts';
 
 /**
@@ -9,20 +9,21 @@ import { apartM, bestOnRing } from './ringEntry.ts';
  * @returns true when the run was moved
  * Cost: n
  */
-export function moveRun(legs: Leg[], i: number, size: number, startAt: YardPoint | null): boolean {
+export function moveRun(legs: Leg[], i: number, size: number, ends: Ends): boolean {
   const run = legs.slice(i, i + size);
   const rest = [...legs.slice(0, i), ...legs.slice(i + size)];
   const first = run[0] as Leg;
-  const leaveOf = (k: number): YardPoint | null | undefined => (k < 0 ? startAt : rest[k]?.leave);
+  const leaveOf = (k: number): YardPoint | null | undefined => (k < 0 ? ends.from : rest[k]?.leave);
+  const enterOf = (k: number): YardPoint | null | undefined => rest[k]?.enter ?? ends.to;
   const wayM = (k: number, enter: YardPoint, leave: YardPoint): number =>
-    apartM(leaveOf(k), enter) + apartM(leave, rest[k + 1]?.enter) - apartM(leaveOf(k), rest[k + 1]?.enter);
+    apartM(leaveOf(k), enter) + apartM(leave, enterOf(k + 1)) - apartM(leaveOf(k), enterOf(k + 1));
   let bestM = wayM(i - 1, first.enter, (run.at(-1) as Leg).leave) - GAIN_M;
   let best: { gap: number; run: Leg[] } | undefined;
   const ways = waysOf(run);
   // The gap after leg k of the others; -1 is before the first.
   for (let k = -1; k < rest.length && bestM > 0; k++) {
     if (k === i - 1) continue;
-    for (const way of ways(leaveOf(k) ?? undefined, rest[k + 1]?.enter)) {
+    for (const way of ways(leaveOf(k) ?? undefined, enterOf(k + 1) ?? undefined)) {
       const addedM = wayM(k, way.enter, way.leave);
       if (addedM >= bestM) continue;
       bestM = addedM;

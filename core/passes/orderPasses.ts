@@ -1,5 +1,5 @@
 import type { YardPoint } from '../spaces.ts';
-import { GAIN_M, type Leg, turnedRun, type Walk } from './leg.ts';
+import { type Ends, GAIN_M, type Leg, turnedRun, type Walk } from './leg.ts';
 import { moveRun } from './moveRun.ts';
 import { apartM, bestOnRing, ringFrom } from './ringEntry.ts';
 
@@ -14,18 +14,18 @@ const MOVED_RUN = 3;
  * An order with little walking between passes, and the way round each is walked. Nearest end first, then turned
  * and moved stretches while that shortens the way; rings are entered where it suits their neighbours.
  *
- * @param startAt where the person stands; null = at the first walk given
+ * @param ends where the person stands, or null = at the first walk given; and where the way goes on
  * @returns lines in walking order; a ring closes on its entry point
  * Cost: n^2 a round, rounds and looks capped
  */
-export function orderPasses(walks: readonly Walk[], startAt: YardPoint | null): Walk[] {
-  const legs = nearestFirst(walks, startAt);
+export function orderPasses(walks: readonly Walk[], ends: Ends): Walk[] {
+  const legs = nearestFirst(walks, ends.from);
   let looks = 0;
   for (let round = 0; round < MOST_ROUNDS && looks < MOST_LOOKS; round++) {
     looks += legs.length * legs.length * (1 + 2 * MOVED_RUN);
-    const turned = turnStretches(legs, startAt);
-    const moved = moveRuns(legs, startAt);
-    const entered = enterRings(legs, startAt);
+    const turned = turnStretches(legs, ends);
+    const moved = moveRuns(legs, ends);
+    const entered = enterRings(legs, ends);
     if (!turned && !moved && !entered) break;
   }
   return legs.map(({ walk, enter }) => ({ ...walk, line: lineFrom(walk, enter) }));
@@ -65,14 +65,14 @@ function entered(walk: Walk, from: YardPoint): Leg {
 }
 
 /** Turns round every stretch of legs that is shorter the other way; true when any was. */
-function turnStretches(legs: Leg[], startAt: YardPoint | null): boolean {
+function turnStretches(legs: Leg[], ends: Ends): boolean {
   let isBetter = false;
   for (let i = 0; i < legs.length; i++) {
     for (let j = i; j < legs.length; j++) {
-      const before = i === 0 ? startAt : legs[i - 1]?.leave;
+      const before = i === 0 ? ends.from : legs[i - 1]?.leave;
       const first = legs[i] as Leg;
       const last = legs[j] as Leg;
-      const after = legs[j + 1]?.enter;
+      const after = legs[j + 1]?.enter ?? ends.to;
       const nowM = apartM(before, first.enter) + apartM(last.leave, after);
       const turnedM = apartM(before, last.leave) + apartM(first.enter, after);
       if (turnedM > nowM - GAIN_M) continue;
@@ -84,23 +84,23 @@ function turnStretches(legs: Leg[], startAt: YardPoint | null): boolean {
 }
 
 /** Moves short runs to where they fit better, either way round; true when any was. */
-function moveRuns(legs: Leg[], startAt: YardPoint | null): boolean {
+function moveRuns(legs: Leg[], ends: Ends): boolean {
   let isBetter = false;
   for (let size = 1; size <= MOVED_RUN; size++) {
     for (let i = 0; i + size <= legs.length; i++) {
-      if (moveRun(legs, i, size, startAt)) isBetter = true;
+      if (moveRun(legs, i, size, ends)) isBetter = true;
     }
   }
   return isBetter;
 }
 
 /** Enters each ring where the way from the leg before to the leg after is shortest. */
-function enterRings(legs: Leg[], startAt: YardPoint | null): boolean {
+function enterRings(legs: Leg[], ends: Ends): boolean {
   let isBetter = false;
   legs.forEach((leg, i) => {
     if (!leg.walk.isRing) return;
-    const before = i === 0 ? startAt : legs[i - 1]?.leave;
-    const after = legs[i + 1]?.enter;
+    const before = i === 0 ? ends.from : legs[i - 1]?.leave;
+    const after = legs[i + 1]?.enter ?? ends.to;
     const at = bestOnRing(leg.walk.line, before ?? after ?? leg.enter, after ?? before ?? leg.enter);
     const nowM = apartM(before, leg.enter) + apartM(leg.enter, after);
     if (apartM(before, at) + apartM(at, after) > nowM - GAIN_M) return;

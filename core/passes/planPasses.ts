@@ -1,21 +1,14 @@
-import { radOfBearing } from '../frame/index.ts';
-import { lineLengthM, offsetRegions } from '../kernel/index.ts';
-import type { Region, YardPoint } from '../spaces.ts';
-import { bearingDegOf, laneHeadings } from './headings.ts';
-import { type Lane, lanesAcross } from './lanes.ts';
-import { narrowLanes } from './narrowLanes.ts';
-import { findOpenEdges } from './openEdges.ts';
-import type { Walk } from './leg.ts';
+import { lineLengthM } from '../kernel/index.ts';
+import type { Region } from '../spaces.ts';
+import { layPasses } from './layPasses.ts';
+import type { Ends, Walk } from './leg.ts';
 import { orderPasses } from './orderPasses.ts';
 import type { Pass } from './pass.ts';
-import { fullPerimeters, type Perimeters, partPerimeters } from './perimeters.ts';
 
-export interface PassRequest {
+export interface PassRequest extends Ends {
   readonly swathM: number;
   /** Compass bearing of the lanes; null = the one with the least walking. */
   readonly headingDeg: number | null;
-  /** Where the person stands before the first pass; null = anywhere. */
-  readonly startAt: YardPoint | null;
 }
 
 export interface SectionPasses {
@@ -25,71 +18,24 @@ export interface SectionPasses {
   readonly headingDeg: number;
 }
 
-/** Headings whose lanes are laid out before one is chosen. */
-const HEADINGS_TRIED = 8;
-/** Of those, the ones also tried with lanes running up to the edges they suit: each takes overlays of its own. */
-const OPEN_HEADINGS_TRIED = 2;
-/** What a further pass costs in walking while off, in swaths: to the next one, and some to reach its end. */
-const TURN_SWATHS = 1.5;
-
-/**
- * Passes over one section: along the edges half a swath inside them, then lanes over what is left, then a lane down
- * each neck that is too narrow for both. Edges that the lanes run along or end on squarely may go without a perimeter
- * pass, where that walks less.
- *
- * Every swath stays within the section, save beside such neck lanes. What no pass fits is left out; `measureCoverage`
- * then lists it as missed.
- *
- * Accuracy: centre lines half a swath inside to 1 mm (round joins); checked in tests/core/passes/planPasses.test.ts
- * Cost: three offsets, then passes squared for the order
- */
+/** Passes over one section, laid and put in order: see layPasses and orderPasses. */
 export function planPasses(
   section: { readonly id: string; readonly region: Region },
-  request: PassRequest,
+  { swathM, headingDeg, from, to }: PassRequest,
 ): SectionPasses {
-  const { swathM, headingDeg, startAt } = request;
-  const { region } = section;
-  const reachable = offsetRegions([region], -swathM / 2);
-  const headings =
-    headingDeg === null ? laneHeadings([region], swathM, HEADINGS_TRIED) : [radOfBearing(headingDeg)];
-  const full = fullPerimeters(region, reachable, swathM);
-  const layouts = headings.map((rad): Layout => {
-    return { rad, perimeters: full, lanes: lanesAcross(full.inner, rad, swathM) };
-  });
-  for (const rad of headings.slice(0, OPEN_HEADINGS_TRIED)) {
-    const open = findOpenEdges(region, rad, swathM);
-    if (open === undefined) continue;
-    const perimeters = partPerimeters(region, open, swathM);
-    layouts.push({ rad, perimeters, lanes: lanesAcross(perimeters.inner, rad, swathM, open) });
-  }
-  const chosen = cheapest(layouts, swathM);
-  const lanes = [...chosen.lanes, ...narrowLanes(region, reachable, swathM)];
-  const walks: Walk[] = [
-    ...chosen.perimeters.walks,
-    ...lanes.map((line): Walk => ({ kind: 'lane', line, isRing: false })),
-  ];
-  const passes = orderPasses(walks, startAt).map(({ kind, line }, place): Pass => {
-    return { sectionId: section.id, order: place + 1, kind, round: 1, line, lengthM: lineLengthM(line) };
-  });
-  return { passes, headingDeg: bearingDegOf(chosen.rad) };
+  const laid = layPasses(section.region, swathM, headingDeg);
+  const walks = orderPasses(laid.walks, { from, to });
+  return { passes: passesOf(walks, section.id, 1, 1), headingDeg: laid.headingDeg };
 }
 
-/** One way to walk a section. */
-interface Layout {
-  readonly rad: number;
-  readonly perimeters: Perimeters;
-  readonly lanes: readonly Lane[];
-}
-
-function cheapest(layouts: readonly Layout[], swathM: number): Layout {
-  let best: Layout = { rad: 0, perimeters: { walks: [], inner: [] }, lanes: [] };
-  let bestM = Infinity;
-  for (const layout of layouts) {
-    const lines = [...layout.perimeters.walks.map((walk) => walk.line), ...layout.lanes];
-    const walkM = lines.reduce((sum, line) => sum + lineLengthM(line) + TURN_SWATHS * swathM, 0);
-    if (walkM >= bestM - 1e-9) continue;
-    bestM = walkM;
-    best = layout;
-  }
-  return best;
+/** Walks in order as passes of one round, numbered on from `first`. */
+export function passesOf(
+  walks: readonly Walk[],
+  sectionId: string,
+  round: Pass['round'],
+  first: number,
+): Pass[] {
+  return walks.map(({ kind, line }, place) => {
+    return { sectionId, order: first + place, kind, round, line, lengthM: lineLengthM(line) };
+  });
 }

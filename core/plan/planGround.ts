@@ -7,6 +7,7 @@ import type { ResolvedYard } from '../zones/index.ts';
 import { cancelled, thingOf } from './cancelled.ts';
 import { cutZones } from './cutZones.ts';
 import { headingDegOf } from './headingDegOf.ts';
+import { orderWalk } from './orderWalk.ts';
 import { packLoads } from './packLoads.ts';
 import type { GroundPlan, PlanRequest, SectionFigures } from './plan.ts';
 import { walkSections } from './walkSections.ts';
@@ -43,7 +44,12 @@ export function planGround(
   const onProgress = control.onProgress ?? (() => undefined);
   const cut = cutZones(resolved, request, isCancelled, (part) => onProgress(SECTIONS_DONE * part));
   if (!cut.ok) return cut;
-  const { sections, cuts, cutLines } = cut.value;
+  const { cuts } = cut.value;
+  const { sections, cutLines, loads } = orderWalk(
+    { ...cut.value, loads: packLoads(cut.value.sections) },
+    request,
+    null,
+  );
   const walked = walkSections(resolved, sections, request, isCancelled, (part) =>
     onProgress(SECTIONS_DONE + (PASSES_DONE - SECTIONS_DONE) * part),
   );
@@ -60,7 +66,7 @@ export function planGround(
     sections,
     cuts,
     cutLines,
-    loads: packLoads(sections),
+    loads,
     passes,
     coverage,
     sectionFigures,

@@ -6,7 +6,7 @@ import { lShape, moved, points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { randomGround } from '../../support/randomGround.ts';
 
-const AUTO: PassRequest = { swathM: 2, headingDeg: null, startAt: null };
+const AUTO: PassRequest = { swathM: 2, headingDeg: null, from: null, to: null };
 
 function plan(ground: Region, request: Partial<PassRequest> = {}) {
   return planPasses({ id: 'A1', region: ground }, { ...AUTO, ...request });
@@ -96,8 +96,8 @@ describe('on any ground', () => {
   });
 
   test('the first pass begins near where the person stands', () => {
-    const startAt = { xM: 30, yM: 0 };
-    const { passes } = planPasses({ id: 'A1', region: region(rect(0, 0, 30, 12)) }, { ...AUTO, startAt });
+    const from = { xM: 30, yM: 0 };
+    const { passes } = planPasses({ id: 'A1', region: region(rect(0, 0, 30, 12)) }, { ...AUTO, from });
     const first = passes[0]?.line[0] as YardPoint;
     expect(Math.hypot(first.xM - 30, first.yM)).toBeLessThan(4); // two swaths
   });
