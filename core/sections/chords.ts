@@ -24,12 +24,18 @@ const SAME_PLACE_M = 1e-7;
  * The runs of a cut over the ground, in order along it; undefined when rounding leaves no consistent order (the
  * caller then tries another cut). The ground lies to the left of its edges, so along the cut an edge going up
  * opens a run and one going down closes it, in turn.
+ *
+ * @param isBelow on which side a corner counts; without it those on the cut count as below
  */
-export function findChords(facing: Facing, levelM: number): Chord[] | undefined {
+export function findChords(
+  facing: Facing,
+  levelM: number,
+  isBelow: (corner: Corner) => boolean = (corner) => corner.uM <= levelM + ON_CUT_M,
+): Chord[] | undefined {
   const crossings: Crossing[] = [];
   for (const corner of facing.corners) {
-    const rising = isBelow(corner, levelM);
-    if (rising !== isBelow(corner.next, levelM)) crossings.push(crossingOf(corner, levelM, rising));
+    const rising = isBelow(corner);
+    if (rising !== isBelow(corner.next)) crossings.push(crossingOf(corner, levelM, rising));
   }
   crossings.sort((a, b) => a.vM - b.vM || a.edge.index - b.edge.index);
   const chords: Chord[] = [];
@@ -38,10 +44,6 @@ export function findChords(facing: Facing, levelM: number): Chord[] | undefined 
     chords.push({ start: crossings[i] as Crossing, end: crossings[i + 1] as Crossing });
   }
   return chords;
-}
-
-function isBelow(corner: Corner, levelM: number): boolean {
-  return corner.uM <= levelM + ON_CUT_M;
 }
 
 function crossingOf(edge: Corner, levelM: number, rising: boolean): Crossing {

@@ -4,9 +4,22 @@
  * In: regions in yard metres, and the ground one load covers. Out: numbered sections that sum to the zone, and
  * the straight borders between them. Method: parting in two again and again along the shortest straight cut that
  * leaves both sides connected, each cut placed exactly by area and then moved to marks a tape can set, as far as
- * the loads have room; a beam of fixed width keeps the search short.
- * Out of scope: joining the remainder of one piece to the next zone.
+ * the loads have room; a beam of fixed width keeps the search short. Cuts a person holds are made before all others.
+ * Out of scope: which sections share a load, and the order they are walked in.
  */
+export { cutBed, cutUnder } from './cutBed.ts';
+export {
+  addCut,
+  holdCut,
+  isSameLine,
+  letAllCutsGo,
+  letCutGo,
+  moveCut,
+  type PlannedCuts,
+} from './cutEdits.ts';
+export { type CutSide, type CutSides, cutSides } from './cutSides.ts';
+export { joinSections, type PlannedSections } from './joinSections.ts';
+export { type Begun, NOTHING_BEGUN } from './fillLoads.ts';
 export { MOST_SECTIONS, planSections } from './planSections.ts';
 export type { SectionRequest, ZoneGround, ZoneSections } from './planSections.ts';
 export type { Cut, CutLine, Section } from './section.ts';
@@ -19,5 +32,15 @@ export {
   sectionText,
   sectionWorking,
 } from './sectionWorking.ts';
+export {
+  atAlong,
+  type EdgePlace,
+  leftOfM,
+  nearestEdgePlace,
+  nextMark,
+  onMark,
+  parallelCut,
+} from './slideCut.ts';
+export { type CutEnds, splitAlong } from './splitAlong.ts';
 export { tapeMarkM } from './tapeMark.ts';
 export type { TapeSide } from './TapeSides.ts';

@@ -3,12 +3,15 @@ import { distanceM, interiorPoint, regionAreaM2 } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
 import type { Region } from '../spaces.ts';
-import type { SectionPolicy } from '../yard.ts';
+import { sum } from '../units/index.ts';
+import type { HeldCut, SectionPolicy } from '../yard.ts';
 import { borderLines } from './borderLines.ts';
 import { type CutPiece, cutPiece } from './cutPiece.ts';
+import { type Begun, begunAfter, inFillingOrder, NOTHING_BEGUN, shareOf } from './fillLoads.ts';
+import { partByHeldCuts } from './heldCuts.ts';
 import { orderSections } from './orderSections.ts';
 import type { Cut, CutLine, Section } from './section.ts';
-import { loadCount, type Share } from './share.ts';
+import { loadCount } from './share.ts';
 import { type TapeSide, TapeSides } from './TapeSides.ts';
 
 /** The ground of one zone that is treated; the regions do not overlap. */
@@ -31,6 +34,10 @@ export interface SectionRequest {
   readonly markM: number | null;
   /** What marks are counted along; none = every edge is counted from its own corners. */
   readonly tapeSides?: readonly TapeSide[];
+  /** Cuts of this zone that stay where they are; absent = none. */
+  readonly heldCuts?: readonly HeldCut[];
+  /** Of policy 'fewest': what an earlier zone left; absent = nothing. */
+  readonly begun?: Begun;
   readonly isCancelled?: () => boolean;
 }
 
@@ -39,18 +46,23 @@ export interface ZoneSections {
   readonly sections: readonly Section[];
   readonly cutLines: readonly CutLine[];
   readonly cuts: readonly Cut[];
+  /** Ids of the sections in the order in which one load after the other is filled. */
+  readonly filling: readonly string[];
+  /** The load begun at the end. */
+  readonly begun: Begun;
+  /** Held cuts that part nothing where they lie. */
+  readonly idle: readonly HeldCut[];
 }
 
 /** A zone in more sections than this is a typing slip, or a job for a machine. */
 export const MOST_SECTIONS = 1000;
-/** Ground over the load by less than this part of it is rounding and asks for no further load. */
-const LOAD_SLACK = 1e-9;
 
 /**
  * Cuts a zone into sections, each connected and within one load.
  *
- * Even policy: each connected piece in as few equal sections as the load allows. Fewest: each load filled to the
- * full and one smaller remainder a piece.
+ * The cuts the person holds part the ground first; each part is then cut by itself. Even policy: in as few equal
+ * sections as the load allows. Fewest: the load begun is filled up, then load after load, and what is left begins
+ * the next.
  *
  * @returns sections that do not overlap and sum to the zone; the straight borders between them
  * Problems: plan/load-below-one-swath-square, plan/too-many-sections, plan/nothing-to-treat, plan/cancelled,
@@ -60,37 +72,61 @@ const LOAD_SLACK = 1e-9;
  * Cost: about n log n in the corners times the sections for simple ground; n^2 where whole lines will not do
  */
 export function planSections(zone: ZoneGround, request: SectionRequest): Result<ZoneSections> {
-  const problem = findProblem(zone, request);
+  const held = partByHeldCuts(zone.treated, request.heldCuts ?? []);
+  const problem = findProblem(zone, held.parts, request);
   if (problem !== undefined) return trouble(problem);
   const isCancelled = request.isCancelled ?? (() => false);
   const { swathM, markM, loadAreaM2 } = request;
   const tapeSides = new TapeSides(request.tapeSides ?? []);
   const pieces: CutPiece[] = [];
-  for (const region of zone.treated) {
-    const share = shareOf(region, request);
+  let begun = request.begun ?? NOTHING_BEGUN;
+  for (const region of inOrder(held.parts)) {
+    const share = shareOf(region, request, begun);
     const lay = { laneRad: laneRadOf(region, request.headingDeg), swathM, markM, tapeSides, loadAreaM2 };
     const piece = cutPiece(share, lay, isCancelled);
-    if (piece !== undefined) pieces.push(piece);
-    else {
+    if (piece !== undefined) {
+      pieces.push(piece);
+      begun = begunAfter(piece.parts, loadAreaM2, begun);
+    } else {
       const where = { thing: zone.zoneName };
       if (isCancelled()) return trouble({ kind: 'plan/cancelled', where, facts: {} });
       const sections = loadCount(share);
       return trouble({ kind: 'plan/no-connected-cut', where, facts: { sections } });
     }
   }
-  const regions = pieces.flatMap((piece) => piece.parts.map((part) => part.region));
-  const order = orderSections(regions.map((region) => interiorPoint(region)));
+  const regions = pieces.flatMap((piece) => inFillingOrder(piece.parts).map((part) => part.region));
+  const order = orderByPlace(regions);
   const sections = order.map((index, place): Section => {
     const region = regions[index] as Region;
     const areaM2 = regionAreaM2(region);
     return { id: `${zone.letter}${place + 1}`, zoneId: zone.zoneId, zoneName: zone.zoneName, region, areaM2 };
   });
-  const lines = pieces.flatMap((piece) => piece.cuts);
-  const cuts = lines.map(([from, to]): Cut => ({ zoneId: zone.zoneId, from, to, heldId: null }));
-  return ok({ sections, cuts, cutLines: borderLines(lines, sections) });
+  const filling = regions.map((_, index) => `${zone.letter}${order.indexOf(index) + 1}`);
+  const cuts = [
+    ...held.cuts.map((cut): Cut => ({ zoneId: zone.zoneId, ...cut })),
+    ...pieces.flatMap((piece) =>
+      piece.cuts.map(([from, to]): Cut => ({ zoneId: zone.zoneId, from, to, heldId: null })),
+    ),
+  ];
+  const lines = cuts.map(({ from, to }) => [from, to] as const);
+  const { idle } = held;
+  return ok({ sections, cuts, cutLines: borderLines(lines, sections), filling, begun, idle });
 }
 
-function findProblem(zone: ZoneGround, request: SectionRequest): Problem | undefined {
+function orderByPlace(regions: readonly Region[]): number[] {
+  return orderSections(regions.map((region) => interiorPoint(region)));
+}
+
+/** One beside the other, so that a load begun on one is filled up near by. */
+function inOrder(parts: readonly Region[]): Region[] {
+  return orderByPlace(parts).map((index) => parts[index] as Region);
+}
+
+function findProblem(
+  zone: ZoneGround,
+  parts: readonly Region[],
+  request: SectionRequest,
+): Problem | undefined {
   const where = { thing: zone.zoneName };
   const { loadAreaM2, swathM } = request;
   if (zone.treated.length === 0) return { kind: 'plan/nothing-to-treat', where, facts: {} };
@@ -99,19 +135,9 @@ function findProblem(zone: ZoneGround, request: SectionRequest): Problem | undef
     const facts = { capacityM2: loadAreaM2, swathM };
     return { kind: 'plan/load-below-one-swath-square', where, facts };
   }
-  const sections = zone.treated.reduce((sum, region) => sum + loadCount(shareOf(region, request)), 0);
+  const sections = sum(parts.map((region) => loadCount(shareOf(region, request, NOTHING_BEGUN))));
   if (sections <= MOST_SECTIONS) return undefined;
   return { kind: 'plan/too-many-sections', where, facts: { sections, most: MOST_SECTIONS } };
-}
-
-function shareOf(region: Region, { loadAreaM2, policy }: SectionRequest): Share {
-  const areaM2 = regionAreaM2(region);
-  const count = Math.max(1, Math.ceil(areaM2 / loadAreaM2 - LOAD_SLACK));
-  const restM2 = areaM2 - (count - 1) * loadAreaM2;
-  const isFull = restM2 >= loadAreaM2 * (1 - LOAD_SLACK);
-  if (policy === 'even' || count === 1 || isFull) return { region, loads: count, rests: [] };
-  const tail = { end: 'tail' as const, areaM2: restM2, mostM2: loadAreaM2 };
-  return { region, loads: count - 1, rests: [tail] };
 }
 
 /** Lane direction counter-clockwise from east; without a heading, that of the longest edge. */
