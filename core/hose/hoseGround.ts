@@ -3,9 +3,16 @@ import { unionRegions } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import type { JobHose, Outline, OutlineKind, Yard } from '../yard.ts';
 
+/** Where a hose starts. */
+export interface HoseSpigot {
+  readonly id: string;
+  readonly name: string;
+  readonly at: YardPoint;
+}
+
 /** What a hose is laid over: where it starts, how long it is, and what it has to go round. */
 export interface HoseGround {
-  readonly spigots: readonly { readonly id: string; readonly name: string; readonly at: YardPoint }[];
+  readonly spigots: readonly HoseSpigot[];
   readonly lengthM: number;
   /** Kept from the corners it is laid round. */
   readonly clearanceM: number;

@@ -30,6 +30,8 @@ export function edgesOf(ring: Ring): Edge[] {
 
 /** Edges, or boxes of edges, to a box. */
 const RUN = 8;
+/** A line meets boxes this near to it too, so that rounding hides no edge. */
+const ALONG_M = 1e-9;
 
 /**
  * Edges found by their boxes. Edges that follow one another lie beside one another, so runs of them are boxed in the
@@ -66,6 +68,33 @@ export class EdgeTree {
       for (let i = from; i < to; i++) {
         if ((boxes[4 * i] as number) > box.maxXM || (boxes[4 * i + 2] as number) < box.minXM) continue;
         if ((boxes[4 * i + 1] as number) > box.maxYM || (boxes[4 * i + 3] as number) < box.minYM) continue;
+        if (level === 0 ? test(this.edges[i] as Edge) : look(level - 1, i * RUN, this.#end(level, i)))
+          return true;
+      }
+      return false;
+    };
+    const top = levels.length - 1;
+    return look(top, 0, (levels[top] as Float64Array).length / 4);
+  }
+
+  /** Whether any edge whose box a straight line meets, touching included, passes the test; a few more are asked. */
+  someAlong(from: YardPoint, to: YardPoint, test: (edge: Edge) => boolean): boolean {
+    const [west, east] = [Math.min(from.xM, to.xM), Math.max(from.xM, to.xM)];
+    const [south, north] = [Math.min(from.yM, to.yM), Math.max(from.yM, to.yM)];
+    const [dx, dy] = [to.xM - from.xM, to.yM - from.yM];
+    const [absX, absY] = [Math.abs(dx), Math.abs(dy)];
+    const roundingM2 = ALONG_M * (absX + absY);
+    const levels = this.#levels;
+    const look = (level: number, first: number, end: number): boolean => {
+      const boxes = levels[level] as Float64Array;
+      for (let i = first; i < end; i++) {
+        const [boxWest, boxSouth] = [boxes[4 * i] as number, boxes[4 * i + 1] as number];
+        const [boxEast, boxNorth] = [boxes[4 * i + 2] as number, boxes[4 * i + 3] as number];
+        if (boxWest > east || boxEast < west || boxSouth > north || boxNorth < south) continue;
+        // The middle of a box that lies wholly beside the line is farther from it than the box is deep that way.
+        const [midX, midY] = [(boxWest + boxEast) / 2 - from.xM, (boxSouth + boxNorth) / 2 - from.yM];
+        const deep = (absX * (boxNorth - boxSouth) + absY * (boxEast - boxWest)) / 2;
+        if (Math.abs(dx * midY - dy * midX) > deep + roundingM2) continue;
         if (level === 0 ? test(this.edges[i] as Edge) : look(level - 1, i * RUN, this.#end(level, i)))
           return true;
       }

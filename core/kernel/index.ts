@@ -16,6 +16,7 @@ export { isReflex } from './reflex.ts';
 export { nearBox } from './nearBox.ts';
 export { RegionIndex } from './RegionIndex.ts';
 export { reversedRing } from './reversedRing.ts';
+export { type BarrierCorner, SightLines } from './SightLines.ts';
 export {
   boxesMeet,
   orientRegion,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { type Edge, EdgeTree, edgesOf } from '../../../core/kernel/EdgeTree.ts';
+import type { YardPoint } from '../../../core/spaces.ts';
 import { ringBounds } from '../../../core/kernel/index.ts';
 import { rect } from '../../support/builders.ts';
 import { between, randomStar, seededRandom } from '../../support/randomYards.ts';
@@ -26,6 +27,21 @@ test.each([1, 3, 8, 9, 64, 65, 500])('finds of %i edges what looking at every on
     const { minXM: west, minYM: south, maxXM: east, maxYM: north } = box;
     const within = edges.filter((edge) => meet(edge, { ...edge, west, south, east, north }));
     expect(found.sort()).toEqual(within.map(({ at }) => at).sort());
+  }
+  for (let i = 0; i < 20; i++) {
+    const [from, to] = [0, 1].map(() => ({ xM: between(random, -1, 9), yM: between(random, -1, 9) }));
+    if (from === undefined || to === undefined) throw new Error('two ends');
+    const along = new Set<number>();
+    tree.someAlong(from, to, ({ at }) => along.add(at).size < 0);
+    // Every edge the line crosses is among them, by the sides its ends lie on.
+    const side = (a: YardPoint, b: YardPoint, c: YardPoint) =>
+      Math.sign((b.xM - a.xM) * (c.yM - a.yM) - (b.yM - a.yM) * (c.xM - a.xM));
+    const crossed = edges.filter(
+      (edge) =>
+        side(from, to, edge.from) !== side(from, to, edge.to) &&
+        side(edge.from, edge.to, from) !== side(edge.from, edge.to, to),
+    );
+    expect(crossed.filter(({ at }) => !along.has(at))).toEqual([]);
   }
 });
 
