@@ -122,6 +122,13 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `No straight cuts were found that part ${problem.where.thing} into ${counted(problem.facts.sections, 'connected section')}.`,
         'Draw it as two zones, or change what one load covers.',
       );
+    case 'plan/held-cut-parts-nothing':
+      return problem.facts.isZoneGone
+        ? say('A cut line you keep belongs to a zone that is gone.', 'Let it go.')
+        : say(
+            `Cut line ${problem.facts.place} of those you keep in ${problem.where.thing} does not part its ground any more.`,
+            'Drag it onto the ground, or let it go.',
+          );
     case 'plan/cancelled':
       return say(`Planning of ${problem.where.thing} was stopped.`, 'Start the plan again when ready.');
     case 'plan/sections-apart':
@@ -133,6 +140,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       return say(
         `${problem.where.thing} have ${formatArea(problem.facts.togetherM2, units)} together; one load covers ${formatArea(problem.facts.loadAreaM2, units)}.`,
         'Drag a cut so that they have less, or change what one load covers.',
+      );
+    case 'plan/join-not-straight':
+      return say(
+        `The cuts round ${problem.where.thing} are not in line with each other, so none can go from edge to edge.`,
+        'Drag them in line first, or let them go.',
       );
     case 'plan/cut-off-edge':
       return say(`${problem.where.thing} is not on the edge of the ground.`, 'Point at the edge.');

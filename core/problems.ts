@@ -73,8 +73,13 @@ export type Problem =
   | PlanProblem<'plan/too-many-sections', { readonly sections: number; readonly most: number }>
   | PlanProblem<'plan/no-connected-cut', { readonly sections: number }>
   | PlanProblem<'plan/cancelled', object>
+  | PlanProblem<
+      'plan/held-cut-parts-nothing',
+      { readonly heldId: string; readonly place: number; readonly isZoneGone: boolean }
+    >
   | PlanProblem<'plan/sections-apart', object>
   | PlanProblem<'plan/join-over-load', { readonly togetherM2: number; readonly loadAreaM2: number }>
+  | PlanProblem<'plan/join-not-straight', object>
   | PlanProblem<'plan/cut-off-edge', object>
   | PlanProblem<'plan/cut-parts-nothing', object>
   // compare/: two states of a yard that cannot be laid over each other

@@ -1,22 +1,15 @@
 import { distanceM } from '../kernel/index.ts';
-import type { Region } from '../spaces.ts';
 import type { HeldCut, Job } from '../yard.ts';
 import { cutUnder } from './cutBed.ts';
 import type { Cut } from './section.ts';
 import type { CutEnds } from './splitAlong.ts';
-
-/** The cuts of a plan, and the ground of their zones. */
-export interface PlannedCuts {
-  readonly cuts: readonly Cut[];
-  /** Treated ground of a zone. */
-  readonly treatedOf: (zoneId: string) => readonly Region[];
-}
+import type { PlannedCuts } from './wholeCuts.ts';
 
 /** A held cut lies here already when both its ends are this near. */
 const SAME_M = 1e-5;
 
 /**
- * Holds a cut where it is. A cut that rests on another stands only as long as that one does, so what it rests on is
+ * Holds a cut where it is; `planned.cuts` are whole cuts. A cut that rests on another stands only as long as that one does, so what it rests on is
  * held with it.
  *
  * @returns the very same job when all of them are held already

@@ -15,11 +15,11 @@ export {
   letAllCutsGo,
   letCutGo,
   moveCut,
-  type PlannedCuts,
 } from './cutEdits.ts';
 export { type CutSide, type CutSides, cutSides } from './cutSides.ts';
 export { joinSections, type PlannedSections } from './joinSections.ts';
 export { type Begun, NOTHING_BEGUN } from './fillLoads.ts';
+export { orderSections } from './orderSections.ts';
 export { MOST_SECTIONS, planSections } from './planSections.ts';
 export type { SectionRequest, ZoneGround, ZoneSections } from './planSections.ts';
 export type { Cut, CutLine, Section } from './section.ts';
@@ -43,4 +43,5 @@ export {
 } from './slideCut.ts';
 export { type CutEnds, splitAlong } from './splitAlong.ts';
 export { tapeMarkM } from './tapeMark.ts';
-export type { TapeSide } from './TapeSides.ts';
+export { type TapeSide, TapeSides } from './TapeSides.ts';
+export { type PlannedCuts, type WholeCut, wholeCuts } from './wholeCuts.ts';

@@ -125,12 +125,22 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     facts: { sections: 900, most: 500 },
   },
   'plan/no-connected-cut': { kind: 'plan/no-connected-cut', where: PLAN, facts: { sections: 7 } },
+  'plan/held-cut-parts-nothing': {
+    kind: 'plan/held-cut-parts-nothing',
+    where: PLAN,
+    facts: { heldId: 'c', place: 2, isZoneGone: false },
+  },
   'plan/cancelled': { kind: 'plan/cancelled', where: PLAN, facts: {} },
   'plan/sections-apart': { kind: 'plan/sections-apart', where: { thing: 'A1 and A3' }, facts: {} },
   'plan/join-over-load': {
     kind: 'plan/join-over-load',
     where: { thing: 'A1 and A2' },
     facts: { togetherM2: 120, loadAreaM2: 100 },
+  },
+  'plan/join-not-straight': {
+    kind: 'plan/join-not-straight',
+    where: { thing: 'A1 and A2' },
+    facts: {},
   },
   'plan/cut-off-edge': { kind: 'plan/cut-off-edge', where: { thing: 'One end of the cut' }, facts: {} },
   'plan/cut-parts-nothing': { kind: 'plan/cut-parts-nothing', where: PLAN, facts: {} },

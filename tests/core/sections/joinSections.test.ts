@@ -50,7 +50,13 @@ const cutLines: CutLine[] = [
   { ...ends([3, 0], [3, 4]), between: ['A1', 'A2'], cut: 1 },
   { ...ends([6, 0], [6, 4]), between: ['A2', 'A3'], cut: 2 },
 ];
-const loads = (loadAreaM2: number) => ({ sections, cuts, cutLines, loadAreaM2Of: () => loadAreaM2 });
+const loads = (loadAreaM2: number) => ({
+  sections,
+  cuts,
+  cutLines,
+  treatedOf: () => [region(rect(0, 0, 10, 6))],
+  loadAreaM2Of: () => loadAreaM2,
+});
 
 function heldOf(job: Job) {
   return job.heldCuts.map(({ from, to }) => [from.xM, from.yM, to.xM, to.yM]);
@@ -66,17 +72,22 @@ describe('two sections joined', () => {
     ]);
   });
 
-  test('that are parted by a held cut take its part between them away and keep the rest', () => {
-    const held = cuts.map((cut, i) => (i === 0 ? { ...cut, heldId: 'bar' } : cut));
-    const job = { ...JOB, heldCuts: [{ id: 'bar', zoneId: 'lawn', ...ends([0, 4], [10, 4]) }] };
-    const joined = joinSections(job, ['A4', 'A2'], { ...loads(32), cuts: held }, ids());
+  test('of a held cut keep its parts that do not lie between them', () => {
+    // A1 and A2 over the whole height: the bar is held and parts them from nothing but each other’s neighbours.
+    const held = cuts.map((cut, i) => (i === 1 ? { ...cut, heldId: 'stem' } : cut));
+    const job = { ...JOB, heldCuts: [{ id: 'stem', zoneId: 'lawn', ...ends([3, 0], [3, 4]) }] };
+    const joined = joinSections(job, ['A1', 'A2'], { ...loads(24), cuts: held }, ids());
     expect(joined.ok && heldOf(joined.value)).toEqual([
-      [0, 4, 3, 4],
-      [6, 4, 10, 4],
-      [3, 0, 3, 4],
+      [0, 4, 6, 4],
       [6, 0, 6, 4],
     ]);
-    expect(joined.ok && joined.value.heldCuts.some(({ id }) => id === 'bar')).toBe(false);
+    expect(joined.ok && joined.value.heldCuts.some(({ id }) => id === 'stem')).toBe(false);
+  });
+
+  test('must be one piece between straight cuts from edge to edge', () => {
+    // A2 with the strip over all three: the stems beside A2 would run on through the strip.
+    const joined = joinSections(JOB, ['A4', 'A2'], loads(32), ids());
+    expect(!joined.ok && joined.problems[0].kind).toBe('plan/join-not-straight');
   });
 
   test('leave a held cut that borders them as the person’s own', () => {
