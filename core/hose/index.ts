@@ -5,3 +5,4 @@
 export { type HoseDistance, hoseDistances } from './hoseDistances.ts';
 export { type HoseReach, hoseReach } from './hoseReach.ts';
 export { blocksHose, type HoseGround, hoseGround, type HoseSpigot } from './hoseGround.ts';
+export { USUAL_CLEARANCE_M } from './usualClearance.ts';
