@@ -1,5 +1,6 @@
 import type { OwnedBy, Problem } from './problems.ts';
 import { lengthOrNone, type ProblemText, say } from './problemText/sentences.ts';
+import { hoseText, isHoseTrouble } from './problemText/hoseText.ts';
 import { isValueTrouble, valueText } from './problemText/valueText.ts';
 import { Defect } from './result.ts';
 import {
@@ -25,6 +26,7 @@ export const OWNED_BY_WORDS: Readonly<Record<OwnedBy, string>> = {
 /** The words for a problem, with its numbers in the person's units. Complete by type. */
 export function problemText(problem: Problem, units: UnitSystem): ProblemText {
   if (isValueTrouble(problem)) return valueText(problem, units);
+  if (isHoseTrouble(problem)) return hoseText(problem, units);
   switch (problem.kind) {
     case 'shape/self-crossing':
       return say(

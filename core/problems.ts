@@ -66,6 +66,7 @@ export type Problem =
   | ValueProblem<'value/place-outside-crs', { readonly crs: string }>
   | ValueProblem<'value/places-coincide', object>
   | ValueProblem<'value/scale-misfit', { readonly ratio: number }>
+  | ValueProblem<'value/no-such-mark', { readonly typed: string; readonly known: readonly string[] }>
   // plan/
   | PlanProblem<'plan/load-below-one-swath-square', { readonly capacityM2: number; readonly swathM: number }>
   | PlanProblem<'plan/swath-wider-than-zone', { readonly swathM: number }>
@@ -73,15 +74,20 @@ export type Problem =
   | PlanProblem<'plan/too-many-sections', { readonly sections: number; readonly most: number }>
   | PlanProblem<'plan/no-connected-cut', { readonly sections: number }>
   | PlanProblem<'plan/cancelled', object>
-  | PlanProblem<
-      'plan/held-cut-parts-nothing',
-      { readonly heldId: string; readonly place: number; readonly isZoneGone: boolean }
-    >
+  | PlanProblem<'plan/held-cut-parts-nothing', { readonly place: number; readonly isZoneGone: boolean }>
   | PlanProblem<'plan/sections-apart', object>
   | PlanProblem<'plan/join-over-load', { readonly togetherM2: number; readonly loadAreaM2: number }>
   | PlanProblem<'plan/join-not-straight', object>
   | PlanProblem<'plan/cut-off-edge', object>
   | PlanProblem<'plan/cut-parts-nothing', object>
+  | PlanProblem<'plan/no-spigot', object>
+  | PlanProblem<'plan/spigot-in-wall', { readonly depthM: number; readonly mostM: number }>
+  | PlanProblem<'plan/spigot-shut-in', { readonly clearanceM: number; readonly isByClearance: boolean }>
+  | PlanProblem<'plan/hose-no-way', { readonly clearanceM: number; readonly isByClearance: boolean }>
+  | PlanProblem<
+      'plan/hose-too-short',
+      { readonly lengthM: number; readonly neededM: number; readonly isAll: boolean }
+    >
   // compare/: two states of a yard that cannot be laid over each other
   | CompareProblem<
       'compare/only-one-placed',

@@ -54,6 +54,7 @@ export interface PlanLoad {
   readonly number: number;
   /** In walking order. */
   readonly sectionIds: readonly string[];
+  /** In the terms of `ResolvedZone.amountFactor`, as the request's load area. */
   readonly areaM2: number;
 }
 

@@ -46,7 +46,7 @@ export function planGround(
   if (!cut.ok) return cut;
   const { cuts } = cut.value;
   const { sections, cutLines, loads } = orderWalk(
-    { ...cut.value, loads: packLoads(cut.value.sections) },
+    { ...cut.value, loads: packLoads(cut.value, resolved.zones, request) },
     request,
     null,
   );
@@ -55,8 +55,8 @@ export function planGround(
   );
   if (walked === undefined) return trouble(cancelled(resolved));
   const { passes, sectionFigures } = walked;
-  const treated = resolved.zones.flatMap((zone) => zone.treated);
-  const coverage = measureCoverage(treated, passes, request.swathM);
+  const { swathM, rounds } = request;
+  const coverage = measureCoverage({ sections, untreated: resolved.untreated, passes, swathM, rounds });
   onProgress(1);
   const onLengthM = sum(sectionFigures.map((figures) => figures.onLengthM));
   const offLengthM = sum(sectionFigures.map((figures) => figures.offLengthM));
@@ -73,7 +73,7 @@ export function planGround(
     onLengthM,
     offLengthM,
     timeS: (onLengthM + offLengthM) / request.paceMPerS,
-    warnings: narrowWarnings(sections, sectionFigures, request.swathM),
+    warnings: [...cut.value.warnings, ...narrowWarnings(sections, sectionFigures, request.swathM)],
   });
 }
 

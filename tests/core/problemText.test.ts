@@ -111,6 +111,11 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   'value/place-outside-crs': { kind: 'value/place-outside-crs', where: FIELD, facts: { crs: 'EPSG:2965' } },
   'value/places-coincide': { kind: 'value/places-coincide', where: FIELD, facts: {} },
   'value/scale-misfit': { kind: 'value/scale-misfit', where: FIELD, facts: { ratio: 1.018 } },
+  'value/no-such-mark': {
+    kind: 'value/no-such-mark',
+    where: FIELD,
+    facts: { typed: 'well', known: ['tap by the shed'] },
+  },
   'value/missing': { kind: 'value/missing', where: FIELD, facts: {} },
   'plan/load-below-one-swath-square': {
     kind: 'plan/load-below-one-swath-square',
@@ -128,7 +133,28 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
   'plan/held-cut-parts-nothing': {
     kind: 'plan/held-cut-parts-nothing',
     where: PLAN,
-    facts: { heldId: 'c', place: 2, isZoneGone: false },
+    facts: { place: 2, isZoneGone: false },
+  },
+  'plan/no-spigot': { kind: 'plan/no-spigot', where: { thing: 'The hose' }, facts: {} },
+  'plan/spigot-in-wall': {
+    kind: 'plan/spigot-in-wall',
+    where: { thing: 'front spigot' },
+    facts: { depthM: 3, mostM: 1 },
+  },
+  'plan/spigot-shut-in': {
+    kind: 'plan/spigot-shut-in',
+    where: { thing: 'court spigot' },
+    facts: { clearanceM: 0.3, isByClearance: true },
+  },
+  'plan/hose-no-way': {
+    kind: 'plan/hose-no-way',
+    where: { thing: 'A1 and A2' },
+    facts: { clearanceM: 0.3, isByClearance: false },
+  },
+  'plan/hose-too-short': {
+    kind: 'plan/hose-too-short',
+    where: { thing: 'A3' },
+    facts: { lengthM: 15, neededM: 18.9, isAll: false },
   },
   'plan/cancelled': { kind: 'plan/cancelled', where: PLAN, facts: {} },
   'plan/sections-apart': { kind: 'plan/sections-apart', where: { thing: 'A1 and A3' }, facts: {} },

@@ -1,14 +1,15 @@
 import { straight, tracedRing } from '../../core/curves/index.ts';
 import { newJob, newOutline } from '../../core/edits/index.ts';
 import type { LoadMix } from '../../core/applicators/index.ts';
-import type { Pass } from '../../core/passes/index.ts';
+import { byKind, sumCoverage } from '../../core/passes/coverage.ts';
+import type { Coverage, Pass, SectionCoverage } from '../../core/passes/index.ts';
 import type { JobPlan, SectionFigures } from '../../core/plan/index.ts';
-import { packLoads } from '../../core/plan/packLoads.ts';
 import type { Cut, CutLine, Section } from '../../core/sections/index.ts';
 import type { Ring, YardPoint } from '../../core/spaces.ts';
 import type { Applicator, Mark, Outline, OutlineKind, Product, UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedZone } from '../../core/zones/index.ts';
 import { LEVEL, spreadOf } from './builders.ts';
+import { oneLoadEach } from './oneLoadEach.ts';
 import { planRequest } from './planRequest.ts';
 
 /** A zone cut by straight lines across x; its cut-outs lie wholly inside one section or outside the zone. */
@@ -125,28 +126,19 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
       headingDeg: 90,
     };
   });
-  const treatedM2 = sections.reduce((sum, section) => sum + section.areaM2, 0);
   const onLengthM = figures.reduce((sum, entry) => sum + entry.onLengthM, 0);
   return {
     yard,
     plan: {
       ground: {
         request: planRequest({ loadAreaM2: 100, swathM, paceMPerS: applicator.paceMPerS }),
-        resolved: { zones, overlaps: [], strips: [], warnings: [] },
+        resolved: { zones, overlaps: [], strips: [], untreated: [], warnings: [] },
         sections,
         cuts,
         cutLines,
-        loads: packLoads(sections),
+        loads: oneLoadEach(sections),
         passes,
-        coverage: {
-          treatedM2,
-          onceM2: treatedM2 * 0.95,
-          twiceM2: treatedM2 * 0.047,
-          missedM2: treatedM2 * 0.003,
-          outsideM2: treatedM2 * 0.002,
-          missed: [],
-          outside: [],
-        },
+        coverage: handMadeCoverage(sections, figures, swathM),
         sectionFigures: figures,
         onLengthM,
         offLengthM: 0,
@@ -164,6 +156,31 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
       carrierTotalL: mixes.reduce((sum, mix) => sum + mix.carrierL, 0),
     },
   };
+}
+
+/** Nineteen twentieths covered once and 0.2 % thrown on hardscape, wherever the passes run. */
+function handMadeCoverage(
+  sections: readonly Section[],
+  figures: readonly SectionFigures[],
+  swathM: number,
+): Coverage {
+  const own = sections.map(({ id, areaM2 }, place): SectionCoverage => {
+    const [onceM2, twiceM2, missedM2] = [areaM2 * 0.95, areaM2 * 0.047, areaM2 * 0.003];
+    return {
+      sectionId: id,
+      treatedM2: areaM2,
+      onceM2,
+      shortM2: 0,
+      twiceM2,
+      missedM2,
+      outsideM2: areaM2 * 0.002,
+      outsideOntoM2: byKind((kind) => (kind === 'hardscape' ? areaM2 * 0.002 : 0)),
+      depthsM2: [missedM2, onceM2, twiceM2, 0, 0],
+      rounds: [{ onceM2, twiceM2, missedM2 }],
+      sweptM2: (figures[place]?.onLengthM ?? 0) * swathM,
+    };
+  });
+  return { ...sumCoverage(own, 1), sections: own };
 }
 
 function makeYard(ground: HandMadeGround, swathM: number): Yard {

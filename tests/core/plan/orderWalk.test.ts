@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { orderWalk, type PackedGround } from '../../../core/plan/orderWalk.ts';
-import { packLoads } from '../../../core/plan/packLoads.ts';
+import { oneLoadEach } from '../../support/oneLoadEach.ts';
 import type { Section } from '../../../core/sections/index.ts';
 import { rect, region } from '../../support/builders.ts';
 
@@ -24,7 +24,7 @@ const GROUND: PackedGround = {
       return { from: { xM, yM: 0 }, to: { xM, yM: 10 }, between: [left, right] as const, cut };
     },
   ),
-  loads: packLoads(ROW),
+  loads: oneLoadEach(ROW),
 };
 
 function westOf(ground: PackedGround): number[] {
