@@ -16,8 +16,9 @@ import { Planner } from './planning/Planner.ts';
 
 const host = connectHost();
 const session = new Session(host);
-const view = new View(session);
-const book = { session, view, planner: new Planner() };
+const planner = new Planner();
+const view = new View(session, planner);
+const book = { session, view, planner };
 
 host.onOpenPath((path) => void session.open(path));
 

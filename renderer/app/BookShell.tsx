@@ -98,7 +98,7 @@ function YardPages() {
   const preview = useMemo(() => {
     const context = onDisk && view.context();
     return context ? previewOf(drawing, context) : null;
-  }, [drawing, onDisk, view, page, file]);
+  }, [drawing, onDisk, view, page, file, plan]);
   const yard = preview?.yard ?? onDisk;
   const { outlines, pictures, elevations } = yard ?? {};
   const { cornerSigmaM, overlapRule, amountsBy } = yard?.details ?? {};

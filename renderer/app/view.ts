@@ -6,10 +6,13 @@ import {
   type Selection,
   step,
   type Tool,
+  type WalkContext,
 } from '../drawing/index.ts';
 import type { Yard } from '../../core/yard.ts';
 import type { ComparedGround } from '../shared/comparisonOf.ts';
 import { keepLamp, type Lamp, readLamp } from './lamp.ts';
+import type { Planner } from '../planning/Planner.ts';
+import { jobInHand } from '../shared/jobInHand.ts';
 import type { Session } from './session.ts';
 
 /** The tabs of the book, in the order of the job. */
@@ -24,8 +27,14 @@ export const PAGES = [
 
 export type PageName = (typeof PAGES)[number]['page'];
 
-/** Tools that belong to the Ground page; drawing itself is done on Outlines. */
-const FROM_GROUND: ReadonlySet<Tool['kind']> = new Set(['scale-picture', 'place-yard', 'move-yard']);
+/** Tools of the Ground page and of the Walk page; drawing itself is done on Outlines. */
+const ELSEWHERE: ReadonlySet<Tool['kind']> = new Set([
+  'scale-picture',
+  'place-yard',
+  'move-yard',
+  'add-cut',
+  'place-end',
+]);
 
 export interface ViewState {
   readonly page: PageName;
@@ -49,12 +58,15 @@ export interface Compared {
 export class View {
   #state: ViewState = { page: 'yards', selection: null, drawing: AT_REST, lamp: readLamp(), compared: null };
   readonly #session: Session;
+  readonly #planner: Pick<Planner, 'snapshot'>;
+  #walkKnown: WalkContext | null = null;
   readonly #listeners = new Set<() => void>();
   /** Whether the person has turned a page yet. */
   #turned = false;
 
-  constructor(session: Session) {
+  constructor(session: Session, planner: Pick<Planner, 'snapshot'>) {
     this.#session = session;
+    this.#planner = planner;
     this.#light();
   }
 
@@ -85,7 +97,7 @@ export class View {
 
   /** Takes a tool in hand, on the page it belongs to. */
   readonly take = (tool: Tool): void => {
-    if (!FROM_GROUND.has(tool.kind)) this.#set({ page: 'outlines' });
+    if (!ELSEWHERE.has(tool.kind)) this.#set({ page: 'outlines' });
     this.input({ kind: 'take', tool });
   };
 
@@ -113,7 +125,19 @@ export class View {
     const { yard, file } = this.#session.snapshot();
     if (yard === null || file === null) return null;
     const mayEdit = !file.readOnly && (this.#state.page === 'outlines' || this.#state.page === 'ground');
-    return { yard, units: yard.details.unitSystem, mayEdit, makeId: () => crypto.randomUUID() };
+    const walk = this.#walk(yard, !file.readOnly);
+    return { yard, units: yard.details.unitSystem, mayEdit, walk, makeId: () => crypto.randomUUID() };
+  }
+
+  /** The walk of the job in hand, on its page. The same as long as nothing of it changes. */
+  #walk(yard: Yard, mayEdit: boolean): WalkContext | null {
+    const job = jobInHand(yard);
+    if (this.#state.page !== 'walk' || job === undefined) return null;
+    const plan = this.#planner.snapshot().plan?.ground ?? null;
+    const known = this.#walkKnown;
+    if (known !== null && known.job === job && known.plan === plan && known.mayEdit === mayEdit) return known;
+    this.#walkKnown = { job, plan, mayEdit };
+    return this.#walkKnown;
   }
 
   readonly turnLamp = (): void => {

@@ -3,6 +3,7 @@ import type { Edit } from '../../core/edits/index.ts';
 import type { KnownPlace } from '../../core/earth/index.ts';
 import type { Problem } from '../../core/problems.ts';
 import type { Result } from '../../core/result.ts';
+import type { CutEnds, EdgePlace } from '../../core/sections/index.ts';
 import type { LonLat, YardPoint } from '../../core/spaces.ts';
 import type {
   MarkKind,
@@ -14,10 +15,11 @@ import type {
   Yard,
 } from '../../core/yard.ts';
 import type { Snap } from './snap.ts';
+import type { WalkContext } from './walkCuts.ts';
 
 /** What the person has picked out; the same pick is shown orange on the sketch and in the columns. */
 export type Selection = {
-  readonly kind: 'outline' | 'mark' | 'picture' | 'section' | 'check';
+  readonly kind: 'outline' | 'mark' | 'picture' | 'section' | 'check' | 'cut';
   readonly id: string;
 } | null;
 
@@ -30,7 +32,9 @@ export type Tool =
   | { readonly kind: 'scale-picture'; readonly pictureId: string }
   | { readonly kind: 'tape-between' }
   | { readonly kind: 'place-yard'; readonly readPlace: ReadPlace }
-  | { readonly kind: 'move-yard' };
+  | { readonly kind: 'move-yard' }
+  | { readonly kind: 'add-cut' }
+  | { readonly kind: 'place-end'; readonly end: WalkEnd };
 
 export type DrawingState =
   | SelectState
@@ -41,7 +45,10 @@ export type DrawingState =
   | ScalePictureState
   | TapeBetweenState
   | PlaceYardState
-  | MoveYardState;
+  | MoveYardState
+  | CutState
+  | AddCutState
+  | PlaceEndState;
 
 /** Corners of an outline that was left before it closed. Nothing drawn is lost: Backspace takes it up again. */
 export interface SetAside {
@@ -179,6 +186,58 @@ export interface MoveYardState extends Common {
   readonly turnDeg: number;
 }
 
+/** An end of a cut, or its middle, by which the whole is moved square to itself. */
+export type CutPart = 'from' | 'middle' | 'to';
+
+/** A cut that has been moved and is not yet in the yard. */
+export interface CutDraft {
+  /** As it was taken hold of. */
+  readonly of: CutEnds;
+  readonly line: CutEnds;
+  /** Where the end that is moved stands on the edge; null while the whole is. */
+  readonly place: EdgePlace | null;
+}
+
+/** A cut of the walk is selected: its ends and its middle are open to the hand. */
+export interface CutState extends Common {
+  readonly kind: 'cut';
+  readonly cutId: string;
+  readonly hover: CutPart | null;
+  /** What the arrow keys and typed distances move; the whole when none is chosen. */
+  readonly chosen: CutPart | null;
+  /** Where the pointer took hold. */
+  readonly heldAt: YardPoint | null;
+  readonly draft: CutDraft | null;
+}
+
+/** Where an end of a cut would stand; `on` null while the hand is off every edge. */
+export interface CutAim {
+  readonly snap: Snap;
+  readonly on: CutFoot | null;
+}
+
+/** A place on the edge of a zone's treated ground. */
+export interface CutFoot {
+  readonly zoneId: string;
+  readonly place: EdgePlace;
+}
+
+/** A cut is added by its two ends, both on the edge of one zone's treated ground. */
+export interface AddCutState extends Common {
+  readonly kind: 'add-cut';
+  readonly from: CutFoot | null;
+  readonly aim: CutAim | null;
+}
+
+export type WalkEnd = 'start' | 'finish';
+
+/** Where the walk starts or finishes is pointed out. */
+export interface PlaceEndState extends Common {
+  readonly kind: 'place-end';
+  readonly end: WalkEnd;
+  readonly aim: Snap | null;
+}
+
 /** `reachM` is the snapping and grabbing distance: some pixels, as metres at this zoom. `free` = do not snap. */
 export interface Pointing {
   readonly at: YardPoint;
@@ -229,6 +288,8 @@ export interface DrawingContext {
   readonly units: UnitSystem;
   /** false on a page that only shows the yard, or when the file is read only: nothing then makes an edit. */
   readonly mayEdit: boolean;
+  /** The job's walk, on the page it is worked out on; null on every other. */
+  readonly walk: WalkContext | null;
   /** The one source of new ids, so that a step stays a function of what it is given. */
   readonly makeId: () => string;
 }

@@ -73,8 +73,26 @@
  * | move-yard     | arrow …, arrows-let-go       | move-yard           | move the yard               |
  * | move-yard     | typed shift or turn          | move-yard           | move or turn the yard       |
  * | move-yard     | escape, Enter                | select              |                             |
+ * | select        | choose a cut of the walk     | cut                 |                             |
+ * | cut           | press an end or the middle,  | cut, held by its id | move the cut                |
+ * |               | move, release                |                     |                             |
+ * | cut           | the same, but it parts       | cut, problem        |                             |
+ * |               | nothing                      |                     |                             |
+ * | cut           | arrow …, arrows-let-go       | cut                 | move the cut by tape marks  |
+ * | cut           | typed distance               | cut                 | move the cut                |
+ * | cut           | Enter with nothing typed     | cut                 | hold the cut                |
+ * | cut           | remove                       | select              | let the cut go              |
+ * | cut           | escape                       | drops the draft,    |                             |
+ * |               |                              | the choice; select  |                             |
+ * | add-cut       | click, place, typed place    | one end set         |                             |
+ * | add-cut       | the same again               | cut, the new one    | add the cut                 |
+ * | add-cut       | the same off the edge        | the same, problem   |                             |
+ * | add-cut       | back, escape                 | one end fewer, …    |                             |
+ * | place-end     | click, place, typed place    | select              | place the start or finish   |
+ * | place-end     | escape                       | select              |                             |
  */
 export type {
+  CutPart,
   Draft,
   DrawingContext,
   DrawingInput,
@@ -89,7 +107,10 @@ export type {
   SetAside,
   Step,
   Tool,
+  WalkEnd,
 } from './drawing.ts';
+export { mayStep } from './mayStep.ts';
+export { cutPartNear } from './moveCutLine.ts';
 export { MARK_WORDS, nextName, OUTLINE_WORDS } from './names.ts';
 export { arcFigures, edgeLengthM, withEdge } from './edges.ts';
 export { handlePlace, handlesOf } from './handles.ts';
@@ -111,3 +132,12 @@ export type { Snap, SnapTo } from './snap.ts';
 export { rescaleEdit } from './rescaleEdit.ts';
 export { AT_REST, canGrab, step } from './step.ts';
 export { type Direction, type LengthAndDirection, readLengthAndDirection } from './typedCorner.ts';
+export {
+  cutsOf,
+  loadAreaM2Of,
+  type NamedCut,
+  plannedCutsOf,
+  treatedOf,
+  type WalkContext,
+} from './walkCuts.ts';
+export type { CutInHand, WalkPreview } from './walkPreview.ts';

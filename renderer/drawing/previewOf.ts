@@ -16,11 +16,13 @@ import type {
   TapeBetweenState,
 } from './drawing.ts';
 import { type Dimension, dimension, dimensionsAt } from './dimensions.ts';
+import { mayStep } from './mayStep.ts';
 import { moveMarkEdit, tracedProblem, withRings } from './outlineEdits.ts';
 import type { Snap } from './snap.ts';
 import { isMoved, motionInHand, turnHandle } from './states/moveYard.ts';
 import { ringsOf } from './states/rings.ts';
 import { ovalPreview, tracePreview } from './tracePreview.ts';
+import { addCutPreview, cutPreview, type WalkPreview, walkPreview } from './walkPreview.ts';
 
 /** What the hand is doing, ready to be drawn; `yard` is the yard as it would stand if the hand let go now. */
 export interface Preview {
@@ -43,6 +45,8 @@ export interface Preview {
   readonly pointedLength: readonly YardPoint[];
   /** Places pointed out, each on its own. */
   readonly pointed: readonly YardPoint[];
+  /** What of the walk a hand can take hold of; null on every page but its own. */
+  readonly walk: WalkPreview | null;
 }
 
 /** An outline being drawn. */
@@ -67,8 +71,14 @@ export interface Reshaping {
 
 /** What to draw for a state. The yard comes back as the very same object when the hand changes nothing in it. */
 export function previewOf(state: DrawingState, context: DrawingContext): Preview {
-  if (!context.mayEdit) return plain(context);
+  if (!mayStep(state, context)) return plain(context);
   switch (state.kind) {
+    case 'cut':
+      return { ...plain(context), ...cutPreview(state, context) };
+    case 'add-cut':
+      return { ...plain(context), ...addCutPreview(state, context) };
+    case 'place-end':
+      return { ...plain(context), mayEdit: true, aim: state.aim };
     case 'select':
       return { ...plain(context), yard: withMark(state, context) };
     case 'trace':
@@ -94,7 +104,7 @@ export function previewOf(state: DrawingState, context: DrawingContext): Preview
   }
 }
 
-function plain({ yard, mayEdit }: DrawingContext): Preview {
+function plain({ yard, mayEdit, walk }: DrawingContext): Preview {
   return {
     yard,
     mayEdit,
@@ -109,6 +119,7 @@ function plain({ yard, mayEdit }: DrawingContext): Preview {
     reshaping: null,
     pointedLength: [],
     pointed: [],
+    walk: walkPreview(walk),
   };
 }
 

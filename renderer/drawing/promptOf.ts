@@ -2,6 +2,7 @@ import type { Problem } from '../../core/problems.ts';
 import { formatLength } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
 import type {
+  CutState,
   DrawingInput,
   DrawingState,
   Handle,
@@ -37,6 +38,7 @@ export interface Offer {
   readonly input: DrawingInput;
 }
 
+/** @param mayEdit whether what is in hand has its place here (see `mayStep`) */
 export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, mayEdit: boolean): Prompt {
   const unit = units === 'us' ? 'ft' : 'm';
   const state = mayEdit ? given : AT_REST;
@@ -76,7 +78,25 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
     }
     case 'tape-between':
       return { ...common, ...tapePrompt(state), snapped: snapWords(state.aim?.words) };
+    case 'cut':
+      return { ...common, ...cutPrompt(state) };
+    case 'add-cut': {
+      const text = `Click where the cut ${state.from === null ? 'begins' : 'ends'}, on the edge, or type:`;
+      const typedLabel = 'East, north, or how far along the edge';
+      return { ...common, text, typedLabel, snapped: snapWords(state.aim?.snap.words) };
+    }
+    case 'place-end': {
+      const text = `Click where the walk ${state.end === 'start' ? 'starts' : 'finishes'}, or type east, north:`;
+      return { ...common, text, typedLabel: 'East, north', snapped: snapWords(state.aim?.words) };
+    }
   }
+}
+
+function cutPrompt({ chosen }: CutState): Pick<Prompt, 'text' | 'typedLabel'> {
+  if (chosen === 'from' || chosen === 'to') {
+    return { text: 'Drag the end, or type how far along its edge:', typedLabel: 'Along the edge' };
+  }
+  return { text: 'Drag an end or the middle, or type length, bearing:', typedLabel: 'Length and bearing' };
 }
 
 /** The field stays from the first click on: it has the keys, the arrows included, while the ends are pointed out. */

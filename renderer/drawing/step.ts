@@ -2,10 +2,14 @@ import { distanceM } from '../../core/kernel/index.ts';
 import type { YardPoint } from '../../core/spaces.ts';
 import type { DrawingContext, DrawingInput, DrawingState, SetAside, Step, Tool } from './drawing.ts';
 import { handleNear } from './handles.ts';
+import { mayStep } from './mayStep.ts';
+import { beginAddCut, stepAddCut } from './states/addCut.ts';
+import { stepCut } from './states/cut.ts';
 import { beginOval } from './states/beginOval.ts';
 import { beginMoveYard, stepMoveYard } from './states/moveYard.ts';
 import { stepOval } from './states/oval.ts';
 import { beginPlaceMark, stepPlaceMark } from './states/placeMark.ts';
+import { beginPlaceEnd, stepPlaceEnd } from './states/placeEnd.ts';
 import { beginPlaceYard, stepPlaceYard } from './states/placeYard.ts';
 import { stepReshape } from './states/reshape.ts';
 import { ringsOf } from './states/rings.ts';
@@ -19,7 +23,7 @@ export const AT_REST: DrawingState = beginSelect(null);
 
 /** The one way the drawing goes on: from a state and an input to the next state and the edits made. */
 export function step(given: DrawingState, input: DrawingInput, context: DrawingContext): Step {
-  const state = context.mayEdit ? given : withoutTool(given);
+  const state = mayStep(given, context) ? given : withoutTool(given);
   if (input.kind === 'take') return take(state, input.tool, context);
   switch (state.kind) {
     case 'select':
@@ -40,6 +44,12 @@ export function step(given: DrawingState, input: DrawingInput, context: DrawingC
       return stepPlaceYard(state, input, context);
     case 'move-yard':
       return stepMoveYard(state, input, context);
+    case 'cut':
+      return stepCut(state, input, context);
+    case 'add-cut':
+      return stepAddCut(state, input, context);
+    case 'place-end':
+      return stepPlaceEnd(state, input, context);
   }
 }
 
@@ -69,7 +79,13 @@ function withoutTool(state: DrawingState): DrawingState {
 
 function take(state: DrawingState, tool: Tool, context: DrawingContext): Step {
   const setAside: SetAside | null = state.kind === 'trace' ? traceLeftOpen(state) : state.setAside;
-  if (tool.kind === 'select' || !context.mayEdit) return { state: beginSelect(setAside), edits: [] };
+  if (tool.kind === 'select') return { state: beginSelect(setAside), edits: [] };
+  if (tool.kind === 'add-cut' || tool.kind === 'place-end') {
+    if (context.walk?.mayEdit !== true) return { state: beginSelect(setAside), edits: [] };
+    const state = tool.kind === 'add-cut' ? beginAddCut(setAside) : beginPlaceEnd(tool.end, setAside);
+    return { state, edits: [], select: null };
+  }
+  if (!context.mayEdit) return { state: beginSelect(setAside), edits: [] };
   const unscaled = context.yard.pictures.find(({ placement }) => placement.kind === 'unscaled');
   if (unscaled !== undefined && tool.kind !== 'scale-picture' && tool.kind !== 'tape-between') {
     // What is traced over a picture without a scale would have a size nobody knows.

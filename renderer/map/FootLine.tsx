@@ -2,7 +2,7 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { GroundPlan } from '../../core/plan/index.ts';
 import { problemText } from '../../core/problemText.ts';
 import type { YardPoint } from '../../core/spaces.ts';
-import { formatArea, otherUnits } from '../../core/units/index.ts';
+import { counted, formatArea, otherUnits } from '../../core/units/index.ts';
 import type { UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import {
@@ -75,9 +75,12 @@ export function FootLine(props: FootLineProps) {
   const words =
     preview === null
       ? 'The sheet, page by page, as it will be printed'
-      : props.plan
-        ? 'Click a section to find it in the columns'
+      : props.plan && !WALK_STATES.has(drawing.kind)
+        ? preview.walk === null
+          ? 'Click a section to find it in the columns'
+          : 'Click a section or a cut'
         : prompt.text;
+  const moreLoads = preview?.walk?.inHand?.sides?.moreLoads ?? 0;
   const wrong = prompt.problem && problemText(prompt.problem, units);
   // What mends it is offered beside it at one key, where there is such a mend.
   const wrongWords = wrong && (prompt.offers.length > 0 ? wrong.what : `${wrong.what} ${wrong.mend}`);
@@ -125,6 +128,7 @@ export function FootLine(props: FootLineProps) {
           </>
         )}
         {prompt.snapped && <span className="foot-soft">{prompt.snapped}</span>}
+        {moreLoads > 0 && <span className="foot-more">{counted(moreLoads, 'load')} more than need be</span>}
       </div>
       {metresPerPx !== null && (
         <div className="foot-cell">
@@ -172,7 +176,12 @@ const TOOLS: ReadonlySet<DrawingState['kind']> = new Set([
   'tape-between',
   'place-yard',
   'move-yard',
+  'add-cut',
+  'place-end',
 ]);
+
+/** What is done to a plan by hand; with anything else in hand, the plan is only looked at. */
+const WALK_STATES: ReadonlySet<DrawingState['kind']> = new Set(['cut', 'add-cut', 'place-end']);
 
 const SAVING_WORDS = { saved: 'all saved', saving: 'saving', failed: 'not saved' } as const;
 

@@ -9,6 +9,7 @@ import { Names } from './Names.tsx';
 import { Outlines } from './Outlines.tsx';
 import { PlanLayer, SectionGround } from './PlanLayer.tsx';
 import type { SketchProps } from './Sketch.tsx';
+import { WalkLayer } from './WalkLayer.tsx';
 
 /** Everything that is drawn, from the paper's squares up to the hand. */
 export function Ink(props: SketchProps & { readonly look: Look }) {
@@ -39,6 +40,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         onChoose={onSelect}
       />
       {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} yard={yard} />}
+      {preview.walk !== null && <WalkLayer walk={preview.walk} lens={lens} units={units} />}
       {props.change !== null && <ChangeLayer change={props.change} lens={lens} />}
       <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />
       <Names

@@ -7,6 +7,7 @@ import type { Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import {
   canGrab,
+  cutPartNear,
   type DrawingInput,
   type DrawingState,
   type Preview,
@@ -14,6 +15,7 @@ import {
   type Xy,
 } from '../drawing/index.ts';
 import type { DrawnChange } from './ChangeLayer.tsx';
+import { cutNear } from './cutNear.ts';
 import { Ink } from './Ink.tsx';
 import { NorthArrow } from './NorthArrow.tsx';
 import { PictureLayer } from './PictureLayer.tsx';
@@ -56,7 +58,9 @@ export function Sketch(props: SketchProps) {
 
   const pointer = usePointer((at, reachM) => {
     const now = latest.current;
-    const context = { yard: now.yard, units, mayEdit: now.preview.mayEdit, makeId: noIds };
+    const inHand = now.preview.walk?.inHand;
+    if (inHand?.hasHandles) return cutPartNear(inHand.line, at, reachM) !== null;
+    const context = { yard: now.yard, units, mayEdit: now.preview.mayEdit, walk: null, makeId: noIds };
     return canGrab(now.drawing, at, reachM, context);
   });
   const { map, look } = useLeafletMap(element, yard.details.frame, click);
@@ -65,8 +69,14 @@ export function Sketch(props: SketchProps) {
     if (map === null || pointer.wasGrab()) return;
     const now = latest.current;
     const at = map.toYard(containerPx);
-    if (now.plan === null) {
-      now.onInput({ kind: 'click', ...pointer.pointing(map, at) });
+    const pointing = pointer.pointing(map, at);
+    if (now.plan === null || now.drawing.kind === 'add-cut' || now.drawing.kind === 'place-end') {
+      now.onInput({ kind: 'click', ...pointing });
+      return;
+    }
+    const cutId = now.preview.walk === null ? undefined : cutNear(now.preview.walk, at, pointing.reachM);
+    if (cutId !== undefined) {
+      now.onSelect({ kind: 'cut', id: cutId });
       return;
     }
     const id = sectionAt(now.plan, at);
@@ -153,6 +163,8 @@ const WITH_CROSSHAIR: ReadonlySet<DrawingState['kind']> = new Set([
   'scale-picture',
   'tape-between',
   'place-yard',
+  'add-cut',
+  'place-end',
 ]);
 
 /** Asking whether something can be grabbed makes nothing new. */

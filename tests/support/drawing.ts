@@ -9,6 +9,7 @@ import {
   type DrawingState,
   type Selection,
   step,
+  type WalkContext,
 } from '../../renderer/drawing/index.ts';
 
 /** A metric loose yard with nothing on it but what is given. */
@@ -44,6 +45,7 @@ export class Hand {
   readonly labels: string[] = [];
   readonly edits: Edit[] = [];
   mayEdit = true;
+  walk: WalkContext | null = null;
   #made = 0;
 
   constructor(yard: Yard) {
@@ -55,7 +57,13 @@ export class Hand {
       this.#made += 1;
       return `new-${this.#made}`;
     };
-    return { yard: this.yard, units: this.yard.details.unitSystem, mayEdit: this.mayEdit, makeId };
+    return {
+      yard: this.yard,
+      units: this.yard.details.unitSystem,
+      mayEdit: this.mayEdit,
+      walk: this.walk,
+      makeId,
+    };
   }
 
   do(...inputs: readonly DrawingInput[]): this {

@@ -22,7 +22,7 @@ import { readTypedEdge } from '../typedEdge.ts';
 import { readOwnPoint } from '../typedOwnPoint.ts';
 import { changeRing, movedRings, moveHandle, ringsOf } from './rings.ts';
 import { beginReshape } from './beginReshape.ts';
-import { beginSelect } from './select.ts';
+import { beginSelect, stepSelect } from './select.ts';
 import { beginTrace } from './trace.ts';
 
 /** The selected outline: its own points are dragged, added, removed, edges bent, or the whole is moved. */
@@ -314,7 +314,5 @@ function choose(state: ReshapeState, selection: ReturnType<typeof pickAt>, conte
     if (selection.id === state.outlineId) return still(state.draft ? state : { ...state, chosen: null });
     if (context.mayEdit) return still(beginReshape(selection.id, state.setAside));
   }
-  const select = beginSelect(state.setAside);
-  const mark = selection?.kind === 'mark' ? { id: selection.id, to: null, held: false } : null;
-  return { state: { ...select, mark }, edits: [] };
+  return stepSelect(beginSelect(state.setAside), { kind: 'choose', selection }, context);
 }

@@ -5,6 +5,7 @@ import { pickAt } from '../pick.ts';
 import { moved } from '../plane.ts';
 import { snapIndexOf } from '../snapIndex.ts';
 import { snapPoint } from '../snap.ts';
+import { beginCut } from './beginCut.ts';
 import { beginReshape } from './beginReshape.ts';
 
 export function beginSelect(setAside: SetAside | null): SelectState {
@@ -57,6 +58,9 @@ function chosen(state: SelectState, selection: Selection, context: DrawingContex
   const select = tell ? { select: selection } : {};
   if (selection?.kind === 'outline' && context.mayEdit) {
     return { state: beginReshape(selection.id, state.setAside), edits: [], ...select };
+  }
+  if (selection?.kind === 'cut' && context.walk !== null) {
+    return { state: beginCut(selection.id, state.setAside), edits: [], ...select };
   }
   const mark = selection?.kind === 'mark' ? { id: selection.id, to: null, held: false } : null;
   return { state: { ...state, mark }, edits: [], ...select };
