@@ -10,4 +10,5 @@ export type { GroundPlan, JobPlan, PlanLoad, PlanRequest, SectionFigures } from 
 export { type GroundControl, planGround } from './planGround.ts';
 export { planJob } from './planJob.ts';
 export { planRequestOf } from './planRequest.ts';
+export { comparePolicies, type PolicyFigures } from './policies.ts';
 export { sectionSigmas } from './sectionSigmas.ts';

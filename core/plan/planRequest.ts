@@ -11,7 +11,7 @@ export function planRequestOf(
   { swathM, paceMPerS, stepM }: Applicator,
   loadAreaM2: number,
 ): PlanRequest {
-  const { policy, heading, rounds, heldCuts, startAt, finishAt, hose } = job;
+  const { policy, heading, rounds, startAt, finishAt, hose } = job;
   return {
     loadAreaM2,
     swathM,
@@ -20,11 +20,20 @@ export function planRequestOf(
     policy,
     heading,
     rounds,
-    heldCuts,
+    heldCuts: job.heldCuts.filter(({ zoneId }) => isPlanned(yard, job, zoneId)),
     startAt,
     finishAt,
     hose: hose === null ? null : hoseGround(yard, hose),
     markM: tapeMarkM(yard.details.unitSystem),
     tapeSides: tapeSidesOf(yard),
   };
+}
+
+/** Whether a zone is one of the job's, or gone: a cut held in a zone that is left out of the job waits for it. */
+function isPlanned({ outlines }: Yard, { zoneIds }: Job, zoneId: string): boolean {
+  return (
+    zoneIds === null ||
+    zoneIds.includes(zoneId) ||
+    !outlines.some(({ id, kind }) => id === zoneId && kind === 'zone')
+  );
 }
