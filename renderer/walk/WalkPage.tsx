@@ -3,9 +3,11 @@ import { jobInHand } from '../shared/jobInHand.ts';
 import { YardHead } from '../shared/YardHead.tsx';
 import { PlanNews } from '../shared/PlanNews.tsx';
 import { CoveragePart } from './CoveragePart.tsx';
+import { CutsPart } from './CutsPart.tsx';
 import { CutLineLedger } from './CutLineLedger.tsx';
 import { LanesPart } from './LanesPart.tsx';
 import { SectionLedger } from './SectionLedger.tsx';
+import { StartPart } from './StartPart.tsx';
 import { SectionWorkingPart } from './SectionWorkingPart.tsx';
 
 /** Where to walk: sections, the lines to flag, the lanes, and how well they cover the ground. */
@@ -20,8 +22,10 @@ export function WalkPage() {
       <YardHead title="Walk" about={job?.name} />
       <PlanNews />
       {job && <LanesPart job={job} ground={plan?.ground ?? null} />}
+      {job && <StartPart job={job} />}
       {plan && <SectionLedger plan={plan} units={units} />}
       {plan && <SectionWorkingPart plan={plan} />}
+      {job && <CutsPart job={job} ground={plan?.ground ?? null} />}
       {plan && plan.ground.cutLines.length > 0 && <CutLineLedger plan={plan} units={units} />}
       {plan && <CoveragePart plan={plan} units={units} />}
     </>
