@@ -1,8 +1,8 @@
 import type { Section } from '../sections/index.ts';
-import { farthestAlong, nearestAlong } from './alongLines.ts';
 import { clearGround } from './clearGround.ts';
 import type { HoseGround } from './hoseGround.ts';
-import { type HoseWays, hoseWays } from './hoseWays.ts';
+import { hoseWays } from './hoseWays.ts';
+import { closed, nearestOf, reachOf } from './sectionReach.ts';
 
 /** How much hose a section takes. */
 export interface HoseDistance {
@@ -11,7 +11,7 @@ export interface HoseDistance {
   readonly spigotId: string | null;
   /** To its farthest place; Infinity without a spigot. */
   readonly neededM: number;
-  /** To its nearest place, from that spigot; Infinity without one. */
+  /** To its nearest place, from that spigot; 0 where the spigot is in it, Infinity without one. */
   readonly nearestM: number;
 }
 
@@ -27,27 +27,13 @@ export function hoseDistances(
 ): readonly HoseDistance[] {
   const ground = clearGround(hose);
   const all = hose.spigots.map((spigot) => hoseWays(ground, spigot));
-  return sections.map(({ id, region: { outer } }) => {
-    const edge = [[...outer, ...outer.slice(0, 1)]];
-    const best = leastNeeded(all, edge);
+  return sections.map(({ id, region }) => {
+    const { best } = reachOf(all, [closed(region.outer)]);
     return {
       sectionId: id,
       spigotId: best?.ways.spigot.id ?? null,
       neededM: best?.neededM ?? Infinity,
-      nearestM: (best && nearestAlong(best.ways, edge)?.lengthM) ?? Infinity,
+      nearestM: (best && nearestOf(best.ways, region)?.lengthM) ?? Infinity,
     };
   });
-}
-
-/** The spigot from which the farthest place of some lines takes the least hose; the first of equals. */
-function leastNeeded(
-  all: readonly HoseWays[],
-  lines: readonly (readonly { readonly xM: number; readonly yM: number }[])[],
-): { readonly ways: HoseWays; readonly neededM: number } | undefined {
-  let best: { readonly ways: HoseWays; readonly neededM: number } | undefined;
-  for (const ways of all) {
-    const neededM = farthestAlong(ways, lines)?.lengthM ?? Infinity;
-    if (neededM < (best?.neededM ?? Infinity)) best = { ways, neededM };
-  }
-  return best;
 }

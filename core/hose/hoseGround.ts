@@ -18,6 +18,8 @@ export interface HoseGround {
   readonly clearanceM: number;
   /** Disjoint regions it cannot cross. */
   readonly barriers: readonly Region[];
+  /** What the barriers are made of, to name a bend by. */
+  readonly obstacles: readonly Pick<Outline, 'id' | 'name' | 'outer'>[];
 }
 
 /** What a hose is not drawn over unless the person says otherwise. */
@@ -39,5 +41,6 @@ export function hoseGround(yard: Pick<Yard, 'outlines' | 'marks'>, hose: JobHose
     lengthM,
     clearanceM,
     barriers: unionRegions(barriers.map(tracedRegion)),
+    obstacles: barriers.map(({ id, name, outer }) => ({ id, name, outer })),
   };
 }

@@ -9,6 +9,8 @@ export interface HoseWay {
   readonly lengthM: number;
   /** From the spigot, or the wall it is drawn in, over every bend to the place; at least one point. */
   readonly line: readonly YardPoint[];
+  /** The corners it is laid round, in that order. */
+  readonly bends: readonly YardPoint[];
 }
 
 /** Shortest ways of a hose from one spigot, prepared once for many places. */
@@ -49,8 +51,9 @@ export function hoseWays(ground: ClearGround, spigot: HoseSpigot): HoseWays {
     const found = find(to);
     if (found === undefined) return undefined;
     const { end, bend, lengthM } = found;
-    const line = [...stand.way.slice(0, -1), ...lineTo(bends, bend), ...end.way.toReversed()];
-    return { lengthM, line: withoutRepeats(line) };
+    const bent = lineTo(bends, bend);
+    const line = [...stand.way.slice(0, -1), ...bent, ...end.way.toReversed()];
+    return { lengthM, line: withoutRepeats(line), bends: bent.slice(1) };
   };
   return { spigot, stand, bends, lengthM: (to) => find(to)?.lengthM ?? Infinity, wayTo };
 }

@@ -1,8 +1,14 @@
 /**
- * Hose: how much of it each section needs. In: what stands in the way, a spigot, the passes of a plan; out: the
- * least length for each section. Method: shortest ways round buildings. Out of scope: which section comes first.
+ * Hose: how much of it each section needs, where it lies and what it cannot cross.
+ *
+ * In: spigots, barriers and a length; the sections and passes of a plan. Out: the hose from each spigot to the
+ * farthest place of each section, the way it lies with its bends, what of that lies on wet turf, and the ground a
+ * length reaches. Method: shortest ways round polygons by a visibility graph. Out of scope: which section comes
+ * first, slack, and slopes.
  */
 export { type HoseDistance, hoseDistances } from './hoseDistances.ts';
-export { type HoseReach, hoseReach } from './hoseReach.ts';
 export { blocksHose, type HoseGround, hoseGround, type HoseSpigot } from './hoseGround.ts';
+export type { HoseBend, HosePlan, SectionHose } from './hosePlan.ts';
+export { type HoseReach, hoseReach } from './hoseReach.ts';
+export { type HoseWork, planHose } from './planHose.ts';
 export { USUAL_CLEARANCE_M } from './usualClearance.ts';

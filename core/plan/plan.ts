@@ -1,6 +1,6 @@
 import type { Coverage, Pass } from '../passes/index.ts';
 import type { LoadMix } from '../applicators/index.ts';
-import type { HoseGround } from '../hose/index.ts';
+import type { HoseGround, HosePlan } from '../hose/index.ts';
 import type { Cut, CutLine, Section, TapeSide } from '../sections/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import type { ResolvedYard } from '../zones/index.ts';
@@ -41,6 +41,8 @@ export interface GroundPlan {
   /** In walking order. */
   readonly passes: readonly Pass[];
   readonly coverage: Coverage;
+  /** null where no hose is dragged. */
+  readonly hose: HosePlan | null;
   readonly sectionFigures: readonly SectionFigures[];
   readonly onLengthM: number;
   readonly offLengthM: number;

@@ -1,3 +1,4 @@
+import { planHose } from '../hose/index.ts';
 import { measureCoverage } from '../passes/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
@@ -57,6 +58,7 @@ export function planGround(
   const { passes, sectionFigures } = walked;
   const { swathM, rounds } = request;
   const coverage = measureCoverage({ sections, untreated: resolved.untreated, passes, swathM, rounds });
+  const hose = request.hose === null ? null : planHose(request.hose, { sections, passes });
   onProgress(1);
   const onLengthM = sum(sectionFigures.map((figures) => figures.onLengthM));
   const offLengthM = sum(sectionFigures.map((figures) => figures.offLengthM));
@@ -69,17 +71,28 @@ export function planGround(
     loads,
     passes,
     coverage,
+    hose,
     sectionFigures,
     onLengthM,
     offLengthM,
     timeS: (onLengthM + offLengthM) / request.paceMPerS,
-    warnings: [...cut.value.warnings, ...narrowWarnings(sections, sectionFigures, request.swathM)],
+    warnings: [
+      ...cut.value.warnings,
+      ...narrowWarnings(sections, sectionFigures, request.swathM),
+      ...(hose?.warnings ?? []),
+    ],
   });
 }
 
 function findProblem(resolved: ResolvedYard, request: PlanRequest): Problem | undefined {
-  const { swathM, paceMPerS, stepM, loadAreaM2 } = request;
-  const figures = { swath: swathM, pace: paceMPerS, step: stepM, 'load area': loadAreaM2 };
+  const { swathM, paceMPerS, stepM, loadAreaM2, hose } = request;
+  const figures = {
+    swath: swathM,
+    pace: paceMPerS,
+    step: stepM,
+    'load area': loadAreaM2,
+    ...(hose === null ? {} : { 'length of the hose': hose.lengthM }),
+  };
   for (const [field, value] of Object.entries(figures)) {
     if (!(value > 0) || !Number.isFinite(value))
       return { kind: 'value/not-positive', where: { field }, facts: {} };

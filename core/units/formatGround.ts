@@ -48,6 +48,17 @@ export function formatLength(lengthM: number, units: UnitSystem): string {
   return joined(lengthFigure(lengthM, units));
 }
 
+/** A length that has to be enough, rounded up: whole feet or tenths of a metre, "62 ft", "18.9 m". */
+export function formatEnough(lengthM: number, units: UnitSystem): string {
+  const [stepM, decimals] = units === 'us' ? [FOOT_M, 0] : [0.1, 1];
+  // What is a whole number of steps but for rounding is not another step longer.
+  const steps = Math.ceil(lengthM / stepM - 1e-6);
+  return joined({
+    text: formatNumber(steps * (units === 'us' ? 1 : 0.1), decimals),
+    unit: units === 'us' ? 'ft' : 'm',
+  });
+}
+
 /** A length held against another: hundredths of a foot or of a metre, so that small differences show. */
 export function fineLengthFigure(lengthM: number, units: UnitSystem): Figure<LengthUnit> {
   return units === 'us'

@@ -71,6 +71,7 @@ export {
   formatArea,
   formatAreaBoth,
   formatAreaSigma,
+  formatEnough,
   formatLength,
   formatPercent,
   formatTape,

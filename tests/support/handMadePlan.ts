@@ -139,6 +139,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
         loads: oneLoadEach(sections),
         passes,
         coverage: handMadeCoverage(sections, figures, swathM),
+        hose: null,
         sectionFigures: figures,
         onLengthM,
         offLengthM: 0,

@@ -7,7 +7,7 @@ const at = (xM: number, yM: number) => ({ xM, yM });
 const HOUSE = region(rect(0, 0, 10, 4));
 const FRONT = { id: 'A1', region: region(rect(0, -6, 10, 2)) };
 const BACK = { id: 'A2', region: region(rect(0, 6, 10, 2)) };
-const GROUND = { lengthM: 20, clearanceM: 0, barriers: [HOUSE] };
+const GROUND = { lengthM: 20, clearanceM: 0, barriers: [HOUSE], obstacles: [] };
 const spigot = (id: string, xM: number, yM: number) => ({ id, name: id, at: at(xM, yM) });
 
 test('each section takes its best spigot, and that hose gets to its farthest corner', () => {

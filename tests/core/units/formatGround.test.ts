@@ -6,6 +6,7 @@ import {
   formatArea,
   formatAreaBoth,
   formatAreaSigma,
+  formatEnough,
   fineLengthFigure,
   formatLength,
   formatPercent,
@@ -34,6 +35,14 @@ describe('an area', () => {
 });
 
 describe('a length', () => {
+  test('that has to be enough is rounded up, and a whole number of steps stays what it is', () => {
+    expect(formatEnough(61.2 * FOOT_M, 'us')).toBe('62 ft'); // the next whole foot
+    expect(formatEnough(50 * FOOT_M, 'us')).toBe('50 ft'); // the input
+    expect(formatEnough(18.61, 'metric')).toBe('18.7 m'); // the next tenth
+    expect(formatEnough(0.3, 'metric')).toBe('0.3 m'); // the input
+    expect(formatEnough(0, 'metric')).toBe('0.0 m'); // nothing needed
+  });
+
   test('is decimal feet or metres', () => {
     expect(formatLength(43.3 * FOOT_M, 'us')).toBe('43.3 ft'); // the input
     expect(formatLength(3.81, 'metric')).toBe('3.81 m'); // the input
