@@ -6,4 +6,20 @@
  * from named corners, along lines between flags, or by two tapes; of the ways there are, that one is taken whose
  * printed figures put the flag where it belongs with the least work. Out of scope: where cuts go (`core/sections`).
  */
+export type { Check } from './checks.ts';
+export { flagPlaces } from './flagPlaces.ts';
+export { fullName, type NamedPoint } from './namedPoints.ts';
+export {
+  checkWords,
+  type PrintedCheck,
+  type PrintedFlag,
+  type PrintedLine,
+  settingSteps,
+  settingWords,
+  type StakingTable,
+  stakingTable,
+} from './printed.ts';
+export { rebuild } from './rebuild.ts';
+export type { Setting } from './setting.ts';
+export { type Flag, type StakedLine, stakeCuts, type Staking } from './stakeCuts.ts';
 export { tapeSidesOf } from './straightSides.ts';
