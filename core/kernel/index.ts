@@ -35,4 +35,5 @@ export {
   subtractRegions,
   unionRegions,
 } from './overlay.ts';
+export { type SweepTally, sweepLayers } from './sweepLayers.ts';
 export { type Wind, windIn } from './wind.ts';

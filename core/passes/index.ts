@@ -9,8 +9,17 @@
 export { bearingDegOf, laneHeadings } from './headings.ts';
 export { type LaidPasses, layPasses } from './layPasses.ts';
 export type { Ends, Walk } from './leg.ts';
-export { measureCoverage } from './measureCoverage.ts';
-export type { Coverage, Pass } from './pass.ts';
+export {
+  type Coverage,
+  DEEPEST,
+  type GroundCoverage,
+  OUTSIDE_KINDS,
+  type OutsideKind,
+  type RoundCoverage,
+  type SectionCoverage,
+} from './coverage.ts';
+export { type CoverageRequest, measureCoverage } from './measureCoverage.ts';
+export type { Pass } from './pass.ts';
 export { orderPasses } from './orderPasses.ts';
 export { passesOf, type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
 export { makeWalkable, type Walkable } from './walkInside.ts';

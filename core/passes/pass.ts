@@ -1,4 +1,4 @@
-import type { Region, YardPoint } from '../spaces.ts';
+import type { YardPoint } from '../spaces.ts';
 
 /** One walk with the applicator on. `order` counts from 1 through the whole plan in walking order. */
 export interface Pass {
@@ -10,16 +10,4 @@ export interface Pass {
   /** At least two points, in walking direction; a perimeter pass that closes repeats its first point. */
   readonly line: readonly YardPoint[];
   readonly lengthM: number;
-}
-
-/** Measured by overlay: every m² of treated ground is covered once, covered twice or more, or missed. */
-export interface Coverage {
-  readonly treatedM2: number;
-  readonly onceM2: number;
-  readonly twiceM2: number;
-  readonly missedM2: number;
-  /** Swath that falls off the treated ground. */
-  readonly outsideM2: number;
-  readonly missed: readonly Region[];
-  readonly outside: readonly Region[];
 }

@@ -5,8 +5,8 @@ import type { Region, YardPoint } from '../spaces.ts';
 const PIVOT_RAD = Math.PI / 6;
 /** After turning this far smoothly the swath may come back on itself, and starts anew too. */
 const CURLED_RAD = (5 * Math.PI) / 6;
-/** Step of the arc a pivoting swath sweeps on the outside. */
-const ARC_RAD = Math.PI / 64;
+/** How far the chords of the arc a pivoting swath sweeps on the outside may lie inside it. */
+const ARC_SAG_M = 1e-3;
 const SAME_M = 1e-9;
 
 /**
@@ -29,17 +29,33 @@ export function passSwaths(line: readonly YardPoint[], swathM: number): Region[]
     const rad = turnRad(before, point, next);
     curledRad += Math.abs(rad);
     if (Math.abs(rad) <= PIVOT_RAD && curledRad <= CURLED_RAD) return;
-    swaths.push(...bufferLine(strip, swathM / 2, 'flat'), ...wedge(before, point, rad, swathM));
+    swaths.push(...stripGround(strip, swathM), ...wedge(before, point, rad, swathM));
     strip = [point];
     curledRad = 0;
   });
-  swaths.push(...bufferLine(strip, swathM / 2, 'flat'));
+  swaths.push(...stripGround(strip, swathM));
   const last = points.at(-1) as YardPoint;
   if (points.length > 3 && distanceM(first, last) <= SAME_M) {
     const before = points.at(-2) as YardPoint;
     swaths.push(...wedge(before, last, turnRad(before, last, points[1] as YardPoint), swathM));
   }
   return swaths;
+}
+
+function stripGround(strip: readonly YardPoint[], swathM: number): Region[] {
+  const [a, b, ...more] = strip as [YardPoint, YardPoint, ...YardPoint[]];
+  if (more.length > 0) return bufferLine(strip, swathM / 2, 'flat');
+  // Most strips are straight, and a straight one needs no overlay.
+  const perM = swathM / 2 / distanceM(a, b);
+  const x = (b.yM - a.yM) * perM;
+  const y = (a.xM - b.xM) * perM;
+  const outer = [
+    { xM: a.xM + x, yM: a.yM + y },
+    { xM: b.xM + x, yM: b.yM + y },
+    { xM: b.xM - x, yM: b.yM - y },
+    { xM: a.xM - x, yM: a.yM - y },
+  ];
+  return [{ outer, holes: [] }];
 }
 
 /** Positive to the left, in (-pi, pi]. */
@@ -58,7 +74,9 @@ function wedge(before: YardPoint, at: YardPoint, rad: number, swathM: number): R
   if (sweepRad < 1e-6 || sweepRad > Math.PI - 1e-3) return [];
   const side = rad > 0 ? -1 : 1;
   const fromRad = Math.atan2(at.yM - before.yM, at.xM - before.xM) + (side * Math.PI) / 2;
-  const steps = Math.max(2, Math.ceil(sweepRad / ARC_RAD));
+  // A chord over an angle a lies r (1 - cos a/2) inside its arc of radius r.
+  const stepRad = 2 * Math.acos(Math.max(0, 1 - (2 * ARC_SAG_M) / swathM));
+  const steps = Math.max(2, Math.ceil(sweepRad / stepRad));
   const outer = [at];
   for (let step = 0; step <= steps; step++) {
     const atRad = fromRad + (rad * step) / steps;

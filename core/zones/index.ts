@@ -52,6 +52,7 @@ export { RING_FORMULA, ringSumWords, ringText } from './ringText.ts';
 export { type SlopeWorking, slopeWords } from './slopeWorking.ts';
 export { columnWidths, textTable } from './textTable.ts';
 export { edgeName, type TracedWorking } from './tracedWorking.ts';
+export { UNTREATED_KINDS, type UntreatedGround, type UntreatedKind } from './untreated.ts';
 export { yardWorkingText } from './yardWorkingText.ts';
 export { unstatedWords } from './unstatedWords.ts';
 export { shownText, workedText } from './workedText.ts';

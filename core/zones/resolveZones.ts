@@ -9,6 +9,7 @@ import { ownerOrder } from './ownerOrder.ts';
 import type { ResolvedYard, ResolvedZone, ZoneOverlap } from './resolved.ts';
 import { type Shape, shapeOf } from './shape.ts';
 import { stripShapes } from './strips.ts';
+import { untreatedOf } from './untreated.ts';
 import { zoneGradient } from './zoneGradient.ts';
 import { type ZoneGround, zoneGround } from './zoneGround.ts';
 import { slopeWarnings, type ZoneSlope, zoneSlope } from './zoneSlope.ts';
@@ -48,6 +49,7 @@ export function resolveZones({ outlines, pictures, elevations, details }: Ground
     zones: resolved,
     overlaps,
     strips: strips.flatMap((shape) => shape.strips ?? []),
+    untreated: untreatedOf([...cutOuts, ...plots], strips),
     warnings: [
       ...outsideWarnings([...cutOuts, ...plots], zones, inside),
       ...coveredWarnings(resolved),

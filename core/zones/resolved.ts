@@ -2,6 +2,7 @@ import type { AreaSpread } from '../area/index.ts';
 import type { Problem } from '../problems.ts';
 import type { SlopedGround } from '../slope/index.ts';
 import type { Region } from '../spaces.ts';
+import type { UntreatedGround } from './untreated.ts';
 import type { OverlapRule } from '../yard.ts';
 
 /** What is treated, zone by zone, and what had to be said about the outlines. */
@@ -15,6 +16,8 @@ export interface ResolvedYard {
   readonly overlaps: readonly ZoneOverlap[];
   /** Kept off along outlines, wherever they lie; what they leave untreated is in the zones. */
   readonly strips: readonly OutlineStrips[];
+  /** What lies in and beside the zones and is not treated, as drawn, kind after kind; may overlap. */
+  readonly untreated: readonly UntreatedGround[];
   /** Things the person should know that do not stop the work: a bed outside every zone, a zone covered whole. */
   readonly warnings: readonly Problem[];
 }

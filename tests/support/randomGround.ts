@@ -35,6 +35,7 @@ export function resolvedOf(zones: Readonly<Record<string, readonly Region[]>>): 
     }),
     overlaps: [],
     strips: [],
+    untreated: [],
     warnings: [],
   };
 }

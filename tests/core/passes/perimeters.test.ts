@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { lineLengthM, offsetRegions, regionsAreaM2 } from '../../../core/kernel/index.ts';
-import { measureCoverage } from '../../../core/passes/index.ts';
 import { lanesAcross } from '../../../core/passes/lanes.ts';
 import { findOpenEdges, type OpenEdges } from '../../../core/passes/openEdges.ts';
 import { fullPerimeters, partPerimeters } from '../../../core/passes/perimeters.ts';
 import { lShape, points, rect, region } from '../../support/builders.ts';
+import { coverageOf } from '../../support/coverageOf.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
 test('round every edge runs a ring for the outside and one for each bed', () => {
@@ -39,7 +39,7 @@ describe('lanes up to open edges', () => {
       ...lanes,
     ];
     expect(lineLengthM(lines[0] ?? [])).toBeGreaterThan(0);
-    const coverage = measureCoverage(
+    const coverage = coverageOf(
       [ground],
       lines.map((line) => ({ line })),
       2,

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { lineLengthM, regionAreaM2, regionContains } from '../../../core/kernel/index.ts';
-import { measureCoverage, type Pass, type PassRequest, planPasses } from '../../../core/passes/index.ts';
+import { type Pass, type PassRequest, planPasses } from '../../../core/passes/index.ts';
 import type { Region, YardPoint } from '../../../core/spaces.ts';
 import { lShape, moved, points, rect, region } from '../../support/builders.ts';
+import { coverageOf } from '../../support/coverageOf.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { randomGround } from '../../support/randomGround.ts';
 
@@ -51,7 +52,7 @@ describe('a rectangle of 20 m x 12 m, swath 2 m', () => {
   });
 
   test('misses only the four rounded corners', () => {
-    const coverage = measureCoverage([region(rect(0, 0, 20, 12))], passes, 2);
+    const coverage = coverageOf([region(rect(0, 0, 20, 12))], passes, 2);
     expectNear(coverage.missedM2, 4 * (1 - Math.PI / 4), 5e-3, 'm²'); // (w/2)² (tan 45° - pi/4) a corner
     expectNear(coverage.outsideM2, 0, 1e-3, 'm²'); // every swath fits
     // Lanes meet the perimeter flush; the perimeter treats the inside of its corners twice: (w/2)² each.
@@ -76,7 +77,7 @@ describe('on any ground', () => {
           expect(edgeDistanceM(point, piece)).toBeGreaterThan(swathM / 2 - 2e-3); // round joins are within 1 mm
         }
       }
-      const coverage = measureCoverage([piece], passes, swathM);
+      const coverage = coverageOf([piece], passes, swathM);
       // Only lanes down necks may throw out, a quarter of their swath at most.
       expect(coverage.outsideM2).toBeLessThan(0.01 * coverage.treatedM2);
       expect(coverage.missedM2).toBeLessThan(0.05 * coverage.treatedM2);

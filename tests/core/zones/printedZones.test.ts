@@ -38,6 +38,7 @@ test('what is shown adds up across each zone and down each column, in either uni
           zones: rows.map((row) => zone(row, null)),
           overlaps: [],
           strips: [],
+          untreated: [],
           warnings: [],
         };
         const zones = printedZones(resolved, units);
@@ -72,6 +73,7 @@ test('errors of zones combine as the root of the sum of squares, and one not sta
     zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], 4)],
     overlaps: [],
     strips: [],
+    untreated: [],
     warnings: [],
   };
   expect(printedSum(printedZones(both, 'metric')).sigmaM2).toBe(5); // 3-4-5 triangle
@@ -79,6 +81,7 @@ test('errors of zones combine as the root of the sum of squares, and one not sta
     zones: [zone([100, 0, 0, 0], 3), zone([200, 0, 0, 0], null)],
     overlaps: [],
     strips: [],
+    untreated: [],
     warnings: [],
   };
   expect(printedSum(printedZones(one, 'metric')).sigmaM2).toBeNull();
@@ -89,7 +92,7 @@ test('level ground shows one area twice; a slope’s surface is its shown area t
   const level = zone([50, 0, 0, 0], null);
   const rowsOf = (amountFactor: number) =>
     printedZones(
-      { zones: [level, { ...slopes, amountFactor }], overlaps: [], strips: [], warnings: [] },
+      { zones: [level, { ...slopes, amountFactor }], overlaps: [], strips: [], untreated: [], warnings: [] },
       'metric',
     );
   const [flat, bank] = rowsOf(1);
@@ -104,14 +107,16 @@ test('level ground shows one area twice; a slope’s surface is its shown area t
 test('the ± of what amounts are from grows with the surface', () => {
   const bank = { ...zone([100, 0, 0, 0], 2), surfaceFactor: 1.25, amountFactor: 1.25 };
   const zones = printedZones(
-    { zones: [bank, zone([50, 0, 0, 0], 1)], overlaps: [], strips: [], warnings: [] },
+    { zones: [bank, zone([50, 0, 0, 0], 1)], overlaps: [], strips: [], untreated: [], warnings: [] },
     'metric',
   );
   expect(zones[0]?.sigmaM2).toBe(2); // of the map's area, as stated
   expect(zones[0]?.amountsSigmaM2).toBe(2.5); // 2 × 1.25
   expect(printedSum(zones).amountsSigmaM2).toBeCloseTo(Math.hypot(2.5, 1), 12); // independent errors add as squares
   expect(
-    printedZones({ zones: [zone([9, 0, 0, 0], null)], overlaps: [], strips: [], warnings: [] }, 'us')[0]
-      ?.amountsSigmaM2,
+    printedZones(
+      { zones: [zone([9, 0, 0, 0], null)], overlaps: [], strips: [], untreated: [], warnings: [] },
+      'us',
+    )[0]?.amountsSigmaM2,
   ).toBeNull();
 });

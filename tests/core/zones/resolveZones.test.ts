@@ -169,7 +169,7 @@ test('every outline that cannot stand is named, and nothing is counted', () => {
 });
 
 test('no zones, no ground', () => {
-  expect(resolved([])).toEqual({ zones: [], overlaps: [], strips: [], warnings: [] });
+  expect(resolved([])).toEqual({ zones: [], overlaps: [], strips: [], untreated: [], warnings: [] });
 });
 
 describe('laws on random yards', () => {

@@ -28,6 +28,7 @@ test('a zone shows the area its row in the schedule shows, not its own nearest r
     zones: ['a', 'b', 'c'].map((id) => zone(id, 10.4)),
     overlaps: [],
     strips: [],
+    untreated: [],
     warnings: [],
   };
   const shown = ['a', 'b', 'c'].map((id) => (shownTreatedM2(resolved, 'us', id) ?? 0) / SQUARE_FOOT_M2);
