@@ -159,6 +159,15 @@ export function valueText(problem: ValueTrouble, units: UnitSystem): ProblemText
         `${atStart(problem.where.field)}: the points on earth are ${moreOrLess(problem.facts.ratio, 'farther apart', 'closer together')} than the yard says.`,
         'Check the scale and the typed places; placing a yard never scales it.',
       );
+    case 'value/no-such-mark': {
+      const { typed, known } = problem.facts;
+      return say(
+        `${atStart(problem.where.field)}: no mark of this yard is called “${typed}”.`,
+        known.length === 0
+          ? 'Place the mark on the map first.'
+          : `Give one of its marks: ${known.join(', ')}.`,
+      );
+    }
     case 'value/missing':
       return say(`${atStart(problem.where.field)} is missing.`, 'Fill it in or choose it.');
     default:

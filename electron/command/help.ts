@@ -29,15 +29,29 @@ ${EXIT_LINE}
   plan: `platpace plan FILE [--load-area AREA --swath LENGTH] [...]
 
 Cuts the treated ground into sections of at most one load and lays the passes. A yard file with a job is planned
-by its job; --load-area and --swath say otherwise, and are needed where there is no job.
+by its newest job, and every flag stands in for what that job says; --load-area and --swath plan without its product
+and applicator, and are needed where there is no job.
   --load-area AREA    what one load covers, e.g. 100m2 or 1000ft2
   --swath LENGTH      what one pass treats, e.g. 1.8m or 6ft
-  --heading auto|DEG  compass bearing of the lanes; auto picks the one with the least walking
   --policy even|fewest   equal sections in each zone, or every load full
-  --spigot NAME --hose LENGTH   the hose each section needs, round buildings
+  --heading auto|DEG  compass bearing of the lanes; auto picks the one with the least walking
+  --last DEG --turn 45|90   lanes turned from last time's bearing
+  --rounds 1|2        2 walks everything twice at half the rate, the second time square to the first
+  --start PLACE       where the walk begins: the name of a spigot or landmark, or EAST,NORTH from the yard's origin
+  --finish PLACE      where it ends; EAST,NORTH is in metres unless a unit is given, e.g. 4,-2.5 or 12ft,3ft
+  --pace SPEED        walking pace, e.g. 0.9m/s or 3ft/s; only times depend on it
+  --step LENGTH       length of one step; only counts of steps depend on it
+  --hose LENGTH       the hose each section needs, from any spigot
+  --spigot NAME       from this one only
+  --clear LENGTH      how far the hose keeps from the corners it is laid round
+  --flags             where to set the flags of every cut line, by tape
   --json [PATH]       the plan as GeoJSON with a summary; without PATH on standard output
   --pdf PATH          the printed sheet
   --paper letter|a4   for the sheet; letter where feet are used, else a4
+
+JSON: features by role: net-area; section (id, zone, load, areaM2, headingDeg); cut-line (between, cut, held, lengthM);
+pass (section, order, round, kind, lengthM) in walking order. The member summary holds zones, sections with their
+figures, the number of loads, lengths, time and coverage in percent. All lengths in metres, areas in square metres.
 
 ${FILE_LINE}
 ${EXIT_LINE}

@@ -7,27 +7,15 @@ import { hoseReach } from '../../core/hose/index.ts';
 import { makePlan, type MadePlan } from './makePlan.ts';
 import { type OpenedInput, openInput } from './openInput.ts';
 import { BAD_INPUT, badInput, badUsage, DONE, type ExitCode, sayProblems, type Voice } from './outcome.ts';
-import { type PlanFlags, readPlanFlags } from './planRequest.ts';
+import { PLAN_FLAGS, type PlanFlags, readPlanFlags } from './planFlags.ts';
 import { planText } from './planText.ts';
 import { slowProgress } from './progress.ts';
 import { readArguments } from './readArguments.ts';
 import { writeOutput } from './writeOutput.ts';
 
-const FLAGS = {
-  'load-area': 'value',
-  swath: 'value',
-  heading: 'value',
-  policy: 'value',
-  spigot: 'value',
-  hose: 'value',
-  json: 'path',
-  pdf: 'value',
-  paper: 'value',
-} as const;
-
 /** `platpace plan FILE …`; the flags are in help.ts. */
 export async function runPlan(words: readonly string[], voice: Voice): Promise<ExitCode> {
-  const read = readArguments(words, FLAGS);
+  const read = readArguments(words, PLAN_FLAGS);
   if (!read.ok) return badUsage(voice, read.wrong, 'plan');
   const [file, ...more] = read.files;
   if (file === undefined || more.length > 0) return badUsage(voice, 'give one file', 'plan');

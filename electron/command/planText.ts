@@ -1,4 +1,5 @@
 import {
+  counted,
   formatAngle,
   formatArea,
   formatLength,
@@ -25,12 +26,16 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
   const beyond = new Map(hose?.sections.map((section) => [section.id, section]));
   const product = (volumeL: number): string => formatVolume(volumeL, units, productUnit);
   const carrier = (volumeL: number): string => formatVolume(volumeL, units, carrierUnit);
+  const loadNumbers = new Map(
+    ground.loads.flatMap(({ number, sectionIds }) => sectionIds.map((id) => [id, number] as const)),
+  );
   const rows = ground.sections.map((section) => {
     const figures = ground.sectionFigures.find((each) => each.sectionId === section.id);
     const load = loads.find((each) => each.section === section);
     const reach = beyond.get(section.id);
     return [
       section.id,
+      String(loadNumbers.get(section.id) ?? ''),
       section.zoneName,
       formatArea(load?.areaM2 ?? section.areaM2, units),
       String(figures?.passes ?? 0),
@@ -46,6 +51,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
   const coverage = coverageFigures(plan, zoneSum.treatedM2, units);
   const total = [
     'total',
+    counted(ground.loads.length, 'load'),
     '',
     formatArea(zoneSum.treatedM2, units),
     String(ground.passes.length),
@@ -57,6 +63,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
   ];
   const head = [
     'section',
+    'load',
     'zone',
     'treated',
     'passes',
@@ -76,5 +83,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
     hose === undefined
       ? ''
       : `hose: from ${hose.spigot}, round buildings to the farthest place of the passes\n`;
-  return `${tableText(head, [...rows, total])}covered: ${covered}\n${hoseLine}`;
+  const roundsLine =
+    ground.request.rounds === 2 ? 'walked twice at half the rate, the second time square to the first\n' : '';
+  return `${tableText(head, [...rows, total])}covered: ${covered}\n${roundsLine}${hoseLine}`;
 }

@@ -29,14 +29,21 @@ export function planToGeoJson(
         polygon(origin, turf),
       ),
     );
-  const sections = plan.sections.map(({ id, zoneName, region, areaM2 }) =>
-    feature({ role: 'section', id, zone: zoneName, areaM2 }, polygon(origin, [region])),
-  );
-  const cutLines = plan.cutLines.map(({ from, to, between }) =>
-    feature({ role: 'cut-line', between, lengthM: distanceM(from, to) }, line(origin, [from, to])),
-  );
-  const passes = plan.passes.map(({ sectionId, order, kind, lengthM, line: points }) =>
-    feature({ role: 'pass', section: sectionId, order, kind, lengthM }, line(origin, points)),
+  const sections = plan.sections.map(({ id, zoneName, region, areaM2 }) => {
+    const load = plan.loads.find(({ sectionIds }) => sectionIds.includes(id))?.number ?? null;
+    const headingDeg = plan.sectionFigures.find(({ sectionId }) => sectionId === id)?.headingDeg ?? null;
+    return feature(
+      { role: 'section', id, zone: zoneName, load, areaM2, headingDeg },
+      polygon(origin, [region]),
+    );
+  });
+  const cutLines = plan.cutLines.map(({ from, to, between, cut }) => {
+    const held = (plan.cuts[cut]?.heldId ?? null) !== null;
+    const lengthM = distanceM(from, to);
+    return feature({ role: 'cut-line', between, cut: cut + 1, held, lengthM }, line(origin, [from, to]));
+  });
+  const passes = plan.passes.map(({ sectionId, order, round, kind, lengthM, line: points }) =>
+    feature({ role: 'pass', section: sectionId, order, round, kind, lengthM }, line(origin, points)),
   );
   return ok({
     type: 'FeatureCollection',

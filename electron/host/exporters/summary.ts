@@ -1,6 +1,6 @@
 import { sigmaOfSum } from '../../../core/area/index.ts';
 import { problemText } from '../../../core/problemText.ts';
-import { type GroundPlan, sectionSigmas } from '../../../core/plan/index.ts';
+import { type GroundPlan, headingDegOf, type PlanRequest, sectionSigmas } from '../../../core/plan/index.ts';
 import type { Yard, YardDetails } from '../../../core/yard.ts';
 import type { ResolvedYard } from '../../../core/zones/index.ts';
 
@@ -101,16 +101,17 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
   return {
     ...summary,
     warnings: [...new Set([...summary.warnings, ...planWarnings])],
-    request: { ...request },
+    request: requestFigures(request),
     sections: plan.sections.map(({ id, zoneName, areaM2 }) => {
       const {
         sectionId: _,
         areaM2: __,
         ...figures
       } = plan.sectionFigures.find((each) => each.sectionId === id) ?? { sectionId: id, areaM2 };
-      return { id, zone: zoneName, areaM2, sigmaM2: sigmas.get(id) ?? null, ...figures };
+      const load = plan.loads.find(({ sectionIds }) => sectionIds.includes(id))?.number ?? null;
+      return { id, zone: zoneName, load, areaM2, sigmaM2: sigmas.get(id) ?? null, ...figures };
     }),
-    loads: plan.sections.length,
+    loads: plan.loads.length,
     lengths: { onM: onLengthM, offM: offLengthM, totalM: onLengthM + offLengthM },
     timeS: plan.timeS,
     coverage: {
@@ -121,4 +122,14 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
       outsidePercent: percent(coverage.outsideM2),
     },
   };
+}
+
+/** What was asked for, in figures; of the hose its length, what it keeps from corners and its spigots by name. */
+function requestFigures({ hose, heading, tapeSides: _, ...asked }: PlanRequest): Readonly<Record<string, unknown>> {
+  const figures = hose && {
+    lengthM: hose.lengthM,
+    clearanceM: hose.clearanceM,
+    spigots: hose.spigots.map(({ name }) => name),
+  };
+  return { ...asked, heading, headingDeg: headingDegOf(heading), hose: figures };
 }

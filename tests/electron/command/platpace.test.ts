@@ -159,6 +159,48 @@ describe('platpace plan', () => {
     expect(areasFt2.reduce((sum, areaFt2) => sum + areaFt2, 0)).toBe(total); // rows add up to their sum as shown
   });
 
+  test('walks it as the flags say: from where to where, twice, turned from last time, at a pace', async () => {
+    const { code, out } = await platpace(
+      ...['plan', RECTANGLE, '--load-area', '600m2', '--swath', '1.5m', '--json', '-'],
+      ...['--start', 'Tap by the terrace', '--finish', '0,0', '--rounds', '2'],
+      ...['--last', '60', '--turn', '45', '--pace', '1m/s', '--step', '0.75m'],
+      ...['--hose', '30m', '--spigot', 'tap by the terrace', '--clear', '0.2m'],
+    );
+    expect(code).toBe(0);
+    const { summary, features } = JSON.parse(out) as {
+      summary: {
+        request: Record<string, unknown>;
+        sections: { load: number }[];
+        loads: number;
+        lengths: { totalM: number };
+        timeS: number;
+      };
+      features: { properties: { role: string; round?: number } }[];
+    };
+    expect(summary.request).toMatchObject({
+      headingDeg: 105, // 60 + 45
+      rounds: 2,
+      startAt: { yM: expect.any(Number) },
+      finishAt: { xM: 0, yM: 0 },
+      paceMPerS: 1,
+      stepM: 0.75,
+      hose: { lengthM: 30, clearanceM: 0.2, spigots: ['tap by the terrace'] },
+    });
+    expect([summary.loads, summary.sections[0]?.load]).toEqual([1, 1]); // 513 m² of lawn, 600 m² a load
+    expectNear(summary.timeS, summary.lengths.totalM, 1e-6, 's'); // at a metre a second
+    const rounds = features.flatMap(({ properties }) =>
+      properties.role === 'pass' ? [properties.round] : [],
+    );
+    expect(new Set(rounds)).toEqual(new Set([1, 2])); // walked twice
+  });
+
+  test('gives the same bytes again', async () => {
+    const words = ['plan', RECTANGLE, '--load-area', '100m2', '--swath', '1.8m', '--json'];
+    const [one, again] = [await platpace(...words), await platpace(...words)];
+    expect(one.out.length).toBeGreaterThan(1000); // a plan, not an empty answer
+    expect(again.out).toBe(one.out);
+  });
+
   test('prints the plan where --json has no path', async () => {
     const { code, out } = await platpace(
       'plan',
@@ -180,6 +222,31 @@ describe('platpace plan', () => {
     [['plan', RECTANGLE, '--load-area', '100m2', '--swath'], '--swath needs a value'],
     [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--policy', 'most'], '--policy'],
     [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--spigot', 'x'], '--hose'],
+    [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--clear', '0.1m'], '--hose'],
+    [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--last', '40'], '--turn'],
+    [
+      ['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--last', '40', '--turn', '30'],
+      '45 or 90',
+    ],
+    [
+      [
+        'plan',
+        RECTANGLE,
+        '--load-area',
+        '100m2',
+        '--swath',
+        '2m',
+        '--heading',
+        '9',
+        '--last',
+        '4',
+        '--turn',
+        '45',
+      ],
+      'not both',
+    ],
+    [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--rounds', '3'], '1 or 2'],
+    [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--pace', '2'], 'unit'],
     [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--rate', '3'], 'no flag --rate'],
     [['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--json', RECTANGLE], 'would be lost'],
     [['plan'], 'one file'],
@@ -223,6 +290,14 @@ describe('platpace plan', () => {
     );
     expect(code).toBe(1);
     expect(err).toContain('well');
+  });
+
+  test('a start that is neither a mark nor a place is bad input, and the marks are named, exit 1', async () => {
+    const { code, err } = await platpace(
+      ...['plan', RECTANGLE, '--load-area', '100m2', '--swath', '2m', '--start', 'the gate'],
+    );
+    expect(code).toBe(1);
+    expect(err).toMatch(/--start.*“the gate”.*tap by the terrace/i); // sample-maps: its spigot
   });
 
   test('a file that is not there is bad input, exit 1', async () => {
