@@ -4,6 +4,7 @@ import type { UnitSystem } from '../units/index.ts';
 import { pointCost, tapeCost, THROUGH_A_HOUSE } from './ease.ts';
 import type { NamedPoint } from './namedPoints.ts';
 import { asPrintedM } from './placing.ts';
+import { pointsOf } from './pointsUsed.ts';
 import type { Setting } from './setting.ts';
 import type { IsBlocked } from './tapeWalls.ts';
 
@@ -102,13 +103,6 @@ function bestCheck(
     }
   }
   return best;
-}
-
-/** What a flag's setting was measured from. */
-function pointsOf(setting: Setting): readonly NamedPoint[] {
-  if (setting.kind === 'edge') return [setting.corner, setting.towards];
-  if (setting.kind === 'line') return [setting.from, setting.towards];
-  return [setting.first.point, setting.second.point];
 }
 
 /** The flags of a line whose slips its own length shows. */

@@ -14,11 +14,15 @@ export {
   type PrintedCheck,
   type PrintedFlag,
   type PrintedLine,
+  printedFlag,
+  printedLine,
+  type SettingStep,
   settingSteps,
   settingWords,
   type StakingTable,
   stakingTable,
 } from './printed.ts';
+export { pointsUsed, shortName } from './pointsUsed.ts';
 export { rebuild } from './rebuild.ts';
 export type { Setting } from './setting.ts';
 export { type Flag, type StakedLine, stakeCuts, type Staking } from './stakeCuts.ts';

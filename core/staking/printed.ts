@@ -103,25 +103,32 @@ function letterOf({ own }: NamedPoint): string {
   return own.slice(own.lastIndexOf(' ') + 1);
 }
 
-/** How a flag is set, in words: "12 ft 6 in from NE corner of back lawn towards NW corner". */
-export function settingWords(flag: PrintedSetting): string {
-  return [...settingSteps(flag)].join(', ');
+/** One tape of a setting: its reading, and how it is laid. */
+export interface SettingStep {
+  readonly tape: string;
+  readonly words: string;
 }
 
-/** The same, one tape a step: the reading, and where it is laid. */
-export function settingSteps(flag: PrintedSetting): readonly string[] {
-  if (flag.kind === 'line') return [`${flag.along} from ${flag.from} towards ${flag.towards}`];
+/** How a flag is set, one tape a step. */
+export function settingSteps(flag: PrintedSetting): readonly SettingStep[] {
+  if (flag.kind === 'line') return [{ tape: flag.along, words: `from ${flag.from} towards ${flag.towards}` }];
   if (flag.kind === 'edge') {
     const { along, corner, of, towards, off, offSide } = flag;
-    const first = `${along} from ${corner} of ${of} towards ${towards}`;
-    return off === null ? [first] : [first, `then ${off} ${offSide}, square to that edge`];
+    const first = { tape: along, words: `from ${corner} of ${of} towards ${towards}` };
+    return off === null ? [first] : [first, { tape: off, words: `square ${offSide} from that edge` }];
   }
   const { first, firstFrom, second, secondFrom, side } = flag;
   return [
-    `${first} from ${firstFrom}`,
-    `${second} from ${secondFrom}`,
-    `on the ${side} going from the first to the second`,
+    { tape: first, words: `from ${firstFrom}` },
+    { tape: second, words: `from ${secondFrom}, to the ${side} of the way there from the first` },
   ];
+}
+
+/** The same in one line: "12 ft 6 in from NE corner of back lawn towards NW corner". */
+export function settingWords(flag: PrintedSetting): string {
+  return settingSteps(flag)
+    .map(({ tape, words }) => `${tape} ${words}`)
+    .join(', ');
 }
 
 /** A check in words: "a to lamp post 31 ft 2 in". */

@@ -21,7 +21,7 @@ const EDGE: PrintedSetting = {
 test('a row says what to lay the tape from, which way, and how far', () => {
   expect(settingWords(EDGE)).toBe('12 ft 6 in from NE corner 2 of back lawn towards NW corner');
   expect(settingWords({ ...EDGE, off: '1 ft 0 in', offSide: 'in' })).toBe(
-    '12 ft 6 in from NE corner 2 of back lawn towards NW corner, then 1 ft 0 in in, square to that edge',
+    '12 ft 6 in from NE corner 2 of back lawn towards NW corner, 1 ft 0 in square in from that edge',
   );
   expect(settingWords({ kind: 'line', along: '3.00 m', from: 'flag a', towards: 'flag c' })).toBe(
     '3.00 m from flag a towards flag c',
@@ -36,9 +36,8 @@ test('a row says what to lay the tape from, which way, and how far', () => {
       side: 'left',
     }),
   ).toEqual([
-    '4.00 m from lamp post',
-    '6.00 m from NE corner of house',
-    'on the left going from the first to the second',
+    { tape: '4.00 m', words: 'from lamp post' },
+    { tape: '6.00 m', words: 'from NE corner of house, to the left of the way there from the first' },
   ]);
 });
 
