@@ -4,12 +4,7 @@ import { useBook, useOpenYard } from '../app/context.ts';
 import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 
-const POLICIES = [
-  ['even', 'even loads in each zone'],
-  ['fewest', 'full loads, the rest last'],
-] as const;
-
-/** Which zones the job takes in, with which of the yard's products and sprayers, and how loads are shared out. */
+/** Which zones the job takes in, and with which of the yard's products and sprayers. */
 export function JobPart({ job }: { readonly job: Job }) {
   const { session } = useBook();
   const { yard } = useOpenYard();
@@ -41,12 +36,6 @@ export function JobPart({ job }: { readonly job: Job }) {
           onChoose={(applicatorId) => put('choose sprayer', { applicatorId })}
         />
       )}
-      <ChoiceField
-        label="loads"
-        value={job.policy}
-        choices={POLICIES}
-        onChoose={(policy) => put('choose how loads are shared out', { policy })}
-      />
       <fieldset className="do-row">
         <legend className="unseen">zones of this job</legend>
         <span aria-hidden="true">zones</span>

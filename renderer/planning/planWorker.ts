@@ -1,5 +1,5 @@
 import { expose } from 'comlink';
-import { type JobPlan, planJob } from '../../core/plan/index.ts';
+import { comparePolicies, type JobPlan, type PolicyFigures, planJob } from '../../core/plan/index.ts';
 import type { Result } from '../../core/result.ts';
 import type { Yard } from '../../core/yard.ts';
 
@@ -13,6 +13,10 @@ const planWork = {
   ): Result<JobPlan> {
     const control = { onProgress, onBetter };
     return planJob(yard, jobId, control);
+  },
+
+  policies(yard: Yard, jobId: string): Result<readonly [PolicyFigures, PolicyFigures]> {
+    return comparePolicies(yard, jobId);
   },
 };
 

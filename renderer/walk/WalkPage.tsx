@@ -6,6 +6,7 @@ import { CoveragePart } from './CoveragePart.tsx';
 import { CutsPart } from './CutsPart.tsx';
 import { CutLineLedger } from './CutLineLedger.tsx';
 import { LanesPart } from './LanesPart.tsx';
+import { PolicyPart } from './PolicyPart.tsx';
 import { SectionLedger } from './SectionLedger.tsx';
 import { StartPart } from './StartPart.tsx';
 import { SectionWorkingPart } from './SectionWorkingPart.tsx';
@@ -21,6 +22,7 @@ export function WalkPage() {
     <>
       <YardHead title="Walk" about={job?.name} />
       <PlanNews />
+      {job && <PolicyPart job={job} ground={plan?.ground ?? null} />}
       {job && <LanesPart job={job} ground={plan?.ground ?? null} />}
       {job && <StartPart job={job} />}
       {plan && <SectionLedger plan={plan} units={units} />}
