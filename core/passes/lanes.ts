@@ -9,6 +9,8 @@ const SPARE_PART = 0.002;
 const SHORTEST_PART = 0.05;
 /** How far inside a strip its ground is looked at, as a part of the strip. */
 const HAIR_PART = 1e-4;
+/** How much of what whole swaths reach over the ground lies on the low side. */
+const OVER_PARTS = [0, 0.5, 1];
 /** Stretches of one lane nearer than this are one. */
 const SAME_M = 1e-6;
 
@@ -24,8 +26,9 @@ interface Stretch {
 }
 
 /**
- * Parallel lanes that cover every bit of the ground given: strips of even width, not above the swath, each walked
- * along its middle over the whole stretch where the strip holds ground.
+ * Parallel lanes that cover every bit of the ground given: strips of one width, not above the swath, each walked
+ * along its middle over the whole stretch where the strip holds ground. Of the ways to lay the strips the one with the
+ * least walking is taken.
  *
  * Where the ground given lies a swath inside an edge, so does every lane's swath: some ground given lies abreast of
  * every point of a lane, no further than a swath from any spot the lane treats.
@@ -51,30 +54,69 @@ export function lanesAcross(
     const edges = turnedEdges(region, dx, dy);
     const lowM = Math.min(...edges.map((edge) => edge.a.acrossM));
     const highM = Math.max(...edges.map((edge) => edge.a.acrossM));
-    const count = Math.max(1, Math.ceil((highM - lowM) / swathM - SPARE_PART));
-    const widthM = (highM - lowM) / count;
-    const middles = middlesFor(lowM, highM, count, swathM, rims);
-    return stretchesByStrip(edges, lowM, widthM, count).flatMap((stretches, strip) =>
-      merged(stretches)
-        .filter((stretch) => stretch.toM - stretch.fromM > SHORTEST_PART * swathM)
-        .map(({ fromM, toM }): Lane => {
-          const acrossM = middles[strip] as number;
-          return [back(fromM, acrossM), back(toM, acrossM)];
-        }),
+    const lanes = shortest(
+      stripings(lowM, highM, swathM).map((strips) => lanesOn(edges, strips, swathM, rims)),
+      swathM,
     );
+    return lanes.map(({ acrossM, fromM, toM }): Lane => [back(fromM, acrossM), back(toM, acrossM)]);
   });
 }
 
+/** Strips of one width side by side. */
+interface Strips {
+  readonly lowM: number;
+  readonly widthM: number;
+  readonly count: number;
+}
+
+interface TurnedLane extends Stretch {
+  readonly acrossM: number;
+}
+
 /**
- * Where each strip is walked: its middle, moved inward just so far that no swath hangs over an open rim. A swath
- * is wider than its strip, and moving it by up to the difference still covers the strip.
+ * The ways to part ground of some width into as few strips as cover it: just wide enough, or of a whole swath and
+ * reaching over the ground on the low side, on the high side, or on both. Where ground tapers, the strip that is
+ * over is then a short one, and the long ones do not overlap.
  */
-function middlesFor(lowM: number, highM: number, count: number, swathM: number, rims: Rims): number[] {
-  const widthM = (highM - lowM) / count;
+function stripings(lowM: number, highM: number, swathM: number): Strips[] {
+  const count = Math.max(1, Math.ceil((highM - lowM) / swathM - SPARE_PART));
+  const even = { lowM, widthM: (highM - lowM) / count, count };
+  const overM = count * swathM - (highM - lowM);
+  if (count === 1 || overM <= 0) return [even];
+  return [even, ...OVER_PARTS.map((part) => ({ lowM: lowM - part * overM, widthM: swathM, count }))];
+}
+
+function lanesOn(edges: readonly Edge[], strips: Strips, swathM: number, rims: Rims): TurnedLane[] {
+  const middles = middlesFor(strips, swathM, rims);
+  return stretchesByStrip(edges, strips).flatMap((stretches, strip) =>
+    merged(stretches)
+      .filter((stretch) => stretch.toM - stretch.fromM > SHORTEST_PART * swathM)
+      .map((stretch): TurnedLane => ({ ...stretch, acrossM: middles[strip] as number })),
+  );
+}
+
+/** The lanes with the least walking, a swath from each to the next. */
+function shortest(choices: readonly (readonly TurnedLane[])[], swathM: number): readonly TurnedLane[] {
+  let best: readonly TurnedLane[] = [];
+  let bestM = Infinity;
+  for (const lanes of choices) {
+    const walkM = lanes.reduce((sum, { fromM, toM }) => sum + toM - fromM + swathM, 0);
+    if (walkM >= bestM - SAME_M) continue;
+    bestM = walkM;
+    best = lanes;
+  }
+  return best;
+}
+
+/**
+ * Where each strip is walked: its middle, moved inward just so far that no swath hangs over an open rim. What of a
+ * strip is ground lies inside the rim and is no wider than the swath, so that it stays covered.
+ */
+function middlesFor({ lowM, widthM, count }: Strips, swathM: number, rims: Rims): number[] {
   const overM = (swathM - widthM) / 2;
-  const isOn = (rimM: number | null, atM: number): boolean => rimM !== null && Math.abs(atM - rimM) < overM;
-  const lowShiftM = isOn(rims.lowM, lowM) ? overM - (lowM - (rims.lowM as number)) : 0;
-  const highShiftM = isOn(rims.highM, highM) ? overM - ((rims.highM as number) - highM) : 0;
+  const highM = lowM + count * widthM;
+  const lowShiftM = rims.lowM === null ? 0 : Math.max(0, rims.lowM - lowM + overM);
+  const highShiftM = rims.highM === null ? 0 : Math.max(0, highM + overM - rims.highM);
   return Array.from({ length: count }, (_, strip) => {
     const middleM = lowM + (strip + 0.5) * widthM;
     if (strip === 0 && lowShiftM > 0) return middleM + lowShiftM;
@@ -103,7 +145,7 @@ function turnedEdges(region: Region, dx: number, dy: number): Edge[] {
  * an edge or the strip's border, so the edges within and the ground along both borders are the whole answer. Both
  * are taken a hair inside the strip: ground that only touches its border belongs to the neighbour.
  */
-function stretchesByStrip(edges: readonly Edge[], lowM: number, widthM: number, count: number): Stretch[][] {
+function stretchesByStrip(edges: readonly Edge[], { lowM, widthM, count }: Strips): Stretch[][] {
   const strips: Stretch[][] = Array.from({ length: count }, () => []);
   const borders: number[][] = Array.from({ length: 2 * count }, () => []);
   const hairM = HAIR_PART * widthM;

@@ -1,6 +1,6 @@
 import { radOfBearing } from '../frame/index.ts';
 import { lineLengthM, offsetRegions } from '../kernel/index.ts';
-import type { Region } from '../spaces.ts';
+import type { Region, YardPoint } from '../spaces.ts';
 import { bearingDegOf, laneHeadings } from './headings.ts';
 import { type Lane, lanesAcross } from './lanes.ts';
 import { narrowLanes } from './narrowLanes.ts';
@@ -19,8 +19,11 @@ export interface LaidPasses {
 const HEADINGS_TRIED = 8;
 /** Of those, the ones also tried with lanes running up to the edges they suit: each takes overlays of its own. */
 const OPEN_HEADINGS_TRIED = 2;
-/** What a further pass costs in walking while off, in swaths: to the next one, and some to reach its end. */
-const TURN_SWATHS = 1.5;
+/**
+ * What a further pass costs in walking while off, in swaths: the way to the next one. 1.5 was tried, for ways round
+ * beds: it walks as much in all and treats more ground twice.
+ */
+const TURN_SWATHS = 1;
 
 /**
  * Lays passes over a section: along the edges half a swath inside them, then lanes over what is left, then a lane
@@ -68,11 +71,16 @@ function cheapest(layouts: readonly Layout[], swathM: number): Layout {
   let best: Layout = { rad: 0, perimeters: { walks: [], inner: [] }, lanes: [] };
   let bestM = Infinity;
   for (const layout of layouts) {
-    const lines = [...layout.perimeters.walks.map((walk) => walk.line), ...layout.lanes];
+    const lines = [...layout.perimeters.walks.map(walkedLine), ...layout.lanes];
     const walkM = lines.reduce((sum, line) => sum + lineLengthM(line) + TURN_SWATHS * swathM, 0);
     if (walkM >= bestM - 1e-9) continue;
     bestM = walkM;
     best = layout;
   }
   return best;
+}
+
+/** A ring is walked back to where it began. */
+function walkedLine({ line, isRing }: Walk): Walk['line'] {
+  return isRing ? [...line, line[0] as YardPoint] : line;
 }

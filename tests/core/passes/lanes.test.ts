@@ -19,6 +19,28 @@ test('a width of whole swaths takes no lane more', () => {
   expect(lanesAcross([region(rect(0, 0, 40, 12.00002))], 0, 2).length).toBe(6); // and so with grid rounding
 });
 
+test('where ground tapers, the strip that is over is a short one', () => {
+  const lanes = lanesAcross([region(points([0, 0], [40, 0], [20, 11]))], 0, 2);
+  expect(lanes.length).toBe(6); // closed form: 11 m / 2 m rounded up
+  const lengths = lanes.map(([from, to]) => to.xM - from.xM);
+  // Closed form: whole swaths from the base, each as long as the triangle is wide at its strip's lower side.
+  lengths.forEach((lengthM, i) => expectNear(lengthM, 40 * (1 - (2 * i) / 11), 0.01, 'm'));
+});
+
+test('over an open rim no swath of a strip hangs', () => {
+  const ground = [region(points([0, 0], [40, 0], [20, 11]))];
+  const turned = [region(points([0, 0], [20, -11], [40, 0]))];
+  for (const rims of [
+    { lowM: null, highM: 0 },
+    { lowM: -11, highM: 0 },
+  ]) {
+    const lanes = lanesAcross(turned, 0, 2, rims);
+    expect(Math.max(...lanes.map(([from]) => from.yM))).toBeLessThan(-1 + 1e-9); // half a swath from the rim at 0
+  }
+  const low = lanesAcross(ground, 0, 2, { lowM: 0, highM: null });
+  expectNear(Math.min(...low.map(([from]) => from.yM)), 1, 1e-9, 'm'); // half a swath from the rim at 0
+});
+
 test('a bed in the way parts the lanes that meet it', () => {
   const lanes = lanesAcross([region(rect(0, 0, 40, 12), rect(10, 4, 5, 4))], 0, 2);
   expect(lanes.length).toBe(8); // worked by hand: six, two of them in two
