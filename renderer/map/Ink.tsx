@@ -1,5 +1,6 @@
 import { CheckLines } from './CheckLines.tsx';
 import { ChangeLayer } from './ChangeLayer.tsx';
+import { CutInHandLayer } from './CutInHandLayer.tsx';
 import { GridLines } from './GridLines.tsx';
 import { HandLayer } from './HandLayer.tsx';
 import { Hatches } from './Hatches.tsx';
@@ -21,6 +22,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
     'ink',
     planStale && 'plan-stale',
     plan !== null && 'walking',
+    preview.walk?.inHand && 'cutting',
     props.change !== null && 'comparing',
     overPicture && 'over-picture',
   ]
@@ -40,7 +42,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         onChoose={onSelect}
       />
       {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} yard={yard} />}
-      {preview.walk !== null && <WalkLayer walk={preview.walk} lens={lens} units={units} />}
+      {preview.walk !== null && <WalkLayer walk={preview.walk} lens={lens} />}
       {props.change !== null && <ChangeLayer change={props.change} lens={lens} />}
       <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />
       <Names
@@ -54,6 +56,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
       {plan === null && (selection?.kind === 'check' || props.drawing.kind === 'tape-between') && (
         <CheckLines checks={yard.checks} lens={lens} units={units} selection={selection} />
       )}
+      {preview.walk?.inHand && <CutInHandLayer inHand={preview.walk.inHand} lens={lens} units={units} />}
       <HandLayer preview={preview} lens={lens} sight={sight} units={units} />
     </svg>
   );

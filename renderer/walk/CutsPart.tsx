@@ -42,7 +42,7 @@ export function CutsPart({ job, ground }: { readonly job: Job; readonly ground: 
           columns={[
             { head: 'between', align: 'left' },
             { head: 'length', align: 'right' },
-            { head: 'stays', align: 'left' },
+            { head: 'place', align: 'left' },
           ]}
           rows={cuts.map((cut) => ({
             key: cut.id,
@@ -51,7 +51,7 @@ export function CutsPart({ job, ground }: { readonly job: Job; readonly ground: 
             cells: [
               ground === null ? 'not planned' : sectionsAlong(cut, ground),
               formatTape(distanceM(cut.from, cut.to), units),
-              cut.heldId === null ? 'as the plan likes' : 'held',
+              cut.heldId === null ? 'the plan’s' : 'held',
             ],
           }))}
         />
@@ -151,11 +151,11 @@ function CutInHand({ cut, walk }: { readonly cut: NamedCut; readonly walk: WalkC
   );
 }
 
-/** "6 loads, 1 more than the ground fills". */
+/** "6 loads, the ground would fill 5". */
 function loadWords(ground: GroundPlan): string {
   const loads = ground.loads.length;
-  const more = loads - leastLoads(ground);
-  return more > 0
-    ? `${counted(loads, 'load')}, ${more} more than the ground fills`
+  const least = leastLoads(ground);
+  return loads > least
+    ? `${counted(loads, 'load')}, the ground would fill ${least}`
     : `${counted(loads, 'load')}, the fewest there can be`;
 }

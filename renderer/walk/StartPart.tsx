@@ -8,6 +8,7 @@ import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { Folded } from '../shared/Folded.tsx';
 
 const ANYWHERE = 'anywhere';
+const SUITS_WALK = 'wherever suits the walk';
 const ON_SKETCH = 'on the sketch';
 /** A place this near to a mark is the mark. */
 const SAME_M = 0.01;
@@ -20,9 +21,10 @@ const ENDS: readonly { readonly end: WalkEnd; readonly label: string }[] = [
 /** Where the person comes from and wants to end up. */
 export function StartPart({ job }: { readonly job: Job }) {
   const { yard } = useOpenYard();
-  const words = ENDS.map(({ end, label }) => `${label} ${wordsOf(yard, placeOf(job, end))}`).join(', ');
+  const set = ENDS.filter(({ end }) => placeOf(job, end) !== null);
+  const words = set.map(({ end, label }) => `${label} ${wordsOf(yard, placeOf(job, end))}`).join(', ');
   return (
-    <Folded title="Start and finish" aside={words}>
+    <Folded title="Start and finish" aside={words || SUITS_WALK}>
       {ENDS.map(({ end, label }) => (
         <EndChoice key={end} end={end} label={label} job={job} />
       ))}
@@ -62,7 +64,7 @@ function EndChoice({
         label={label}
         value={at === null ? ANYWHERE : (mark?.id ?? ON_SKETCH)}
         choices={[
-          [ANYWHERE, 'wherever suits the walk'],
+          [ANYWHERE, SUITS_WALK],
           ...yard.marks.map(({ id, name }) => [id, name] as const),
           [ON_SKETCH, 'a place on the sketch'],
         ]}
@@ -93,6 +95,5 @@ function markAt(yard: Yard, at: YardPoint | null) {
 }
 
 function wordsOf(yard: Yard, at: YardPoint | null): string {
-  if (at === null) return 'no set place';
   return markAt(yard, at)?.name ?? 'a place on the sketch';
 }

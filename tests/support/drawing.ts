@@ -45,7 +45,8 @@ export class Hand {
   readonly labels: string[] = [];
   readonly edits: Edit[] = [];
   mayEdit = true;
-  walk: WalkContext | null = null;
+  /** The walk of a yard, on the page it is worked out on. */
+  walkOf: (yard: Yard) => WalkContext | null = () => null;
   #made = 0;
 
   constructor(yard: Yard) {
@@ -57,13 +58,8 @@ export class Hand {
       this.#made += 1;
       return `new-${this.#made}`;
     };
-    return {
-      yard: this.yard,
-      units: this.yard.details.unitSystem,
-      mayEdit: this.mayEdit,
-      walk: this.walk,
-      makeId,
-    };
+    const { yard, mayEdit } = this;
+    return { yard, units: yard.details.unitSystem, mayEdit, walk: this.walkOf(yard), makeId };
   }
 
   do(...inputs: readonly DrawingInput[]): this {
