@@ -1,3 +1,4 @@
+import type { HoseDistance } from '../hose/index.ts';
 import { distanceM, interiorPoint } from '../kernel/index.ts';
 import type { CutLine, Section } from '../sections/index.ts';
 import type { YardPoint } from '../spaces.ts';
@@ -9,12 +10,6 @@ export interface PackedGround {
   readonly sections: readonly Section[];
   readonly cutLines: readonly CutLine[];
   readonly loads: readonly PlanLoad[];
-}
-
-/** The hose a section needs: from which spigot, and how much of it. */
-export interface HoseNeed {
-  readonly spigotId: string;
-  readonly neededM: number;
 }
 
 /** Across a cut line the walk goes on; to any other section it goes over ground. A rule of thumb of our own. */
@@ -33,7 +28,7 @@ const NEIGHBOUR_PART = 0.5;
 export function orderWalk(
   ground: PackedGround,
   { startAt, finishAt }: Pick<PlanRequest, 'startAt' | 'finishAt'>,
-  needs: readonly HoseNeed[] | null,
+  needs: readonly HoseDistance[] | null,
 ): PackedGround {
   const places = new Map(ground.sections.map(({ id }, place) => [id, place]));
   const stops = ground.loads.map(({ sectionIds }) => sectionIds.map((id) => places.get(id) as number));
@@ -78,7 +73,7 @@ function nearStops(stops: readonly Stop[], stepM: StepM): Stop[] {
   );
 }
 
-function farStops(stops: readonly Stop[], stepM: StepM, needs: readonly HoseNeed[]): Stop[] {
+function farStops(stops: readonly Stop[], stepM: StepM, needs: readonly HoseDistance[]): Stop[] {
   const neededM = (place: number): number => needs[place]?.neededM ?? 0;
   const loads = stops.map((stop) => stop.toSorted((a, b) => neededM(b) - neededM(a)));
   const bySpigot = new Map<string, Stop[]>();

@@ -1,4 +1,4 @@
-import { planHose } from '../hose/index.ts';
+import { hoseDistances, planHose } from '../hose/index.ts';
 import { measureCoverage } from '../passes/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
@@ -49,7 +49,7 @@ export function planGround(
   const { sections, cutLines, loads } = orderWalk(
     { ...cut.value, loads: packLoads(cut.value, resolved.zones, request) },
     request,
-    null,
+    request.hose === null ? null : hoseDistances(request.hose, cut.value.sections),
   );
   const walked = walkSections(resolved, sections, request, isCancelled, (part) =>
     onProgress(SECTIONS_DONE + (PASSES_DONE - SECTIONS_DONE) * part),

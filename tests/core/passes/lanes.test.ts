@@ -24,7 +24,7 @@ test('where ground tapers, the strip that is over is a short one', () => {
   expect(lanes.length).toBe(6); // closed form: 11 m / 2 m rounded up
   const lengths = lanes.map(([from, to]) => to.xM - from.xM);
   // Closed form: whole swaths from the base, each as long as the triangle is wide at its strip's lower side.
-  lengths.forEach((lengthM, i) => expectNear(lengthM, 40 * (1 - (2 * i) / 11), 0.01, 'm'));
+  for (const [i, lengthM] of lengths.entries()) expectNear(lengthM, 40 * (1 - (2 * i) / 11), 0.01, 'm');
 });
 
 test('over an open rim no swath of a strip hangs', () => {

@@ -70,10 +70,10 @@ test('the sections of one load follow each other, in whichever zones they lie', 
 
 test('with a hose the farthest comes first, spigot by spigot', () => {
   const needs = [
-    { spigotId: 'west', neededM: 25 },
-    { spigotId: 'west', neededM: 5 },
-    { spigotId: 'east', neededM: 9 },
-    { spigotId: 'west', neededM: 15 },
+    { sectionId: 'A1', spigotId: 'west', neededM: 25, nearestM: 15 },
+    { sectionId: 'A2', spigotId: 'west', neededM: 5, nearestM: 0 },
+    { sectionId: 'A3', spigotId: 'east', neededM: 9, nearestM: 0 },
+    { sectionId: 'A4', spigotId: 'west', neededM: 15, nearestM: 5 },
   ];
   const walked = orderWalk(GROUND, { startAt: { xM: 0, yM: 5 }, finishAt: null }, needs);
   expect(westOf(walked)).toEqual([20, 10, 0, 30]); // 25, 15, 5 m from the west one, then the east one's
