@@ -6,6 +6,7 @@
  * after the other. Out of scope: how a plan is drawn or printed.
  */
 export { headingDegOf } from './headingDegOf.ts';
+export { loadSigmas } from './loadSigmas.ts';
 export { leastLoads } from './leastLoads.ts';
 export type { GroundPlan, JobPlan, PlanLoad, PlanRequest, SectionFigures } from './plan.ts';
 export { type GroundControl, planGround } from './planGround.ts';

@@ -77,6 +77,8 @@ export interface JobPlan {
   readonly mixes: readonly LoadMix[];
   /** One standard deviation of each section's area; null where it is not stated. */
   readonly sectionSigmas: ReadonlyMap<string, number | null>;
+  /** The same of each load by its number, in the terms its amounts are worked out in. */
+  readonly loadSigmas: ReadonlyMap<number, number | null>;
   readonly productTotalL: number;
   readonly carrierTotalL: number;
 }

@@ -3,6 +3,7 @@ import { Defect, ok, type Result } from '../result.ts';
 import type { Section } from '../sections/index.ts';
 import type { Yard } from '../yard.ts';
 import { jobGround } from './jobGround.ts';
+import { loadSigmas } from './loadSigmas.ts';
 import type { GroundPlan, JobPlan } from './plan.ts';
 import { type GroundControl, planGround } from './planGround.ts';
 import { sectionSigmas } from './sectionSigmas.ts';
@@ -22,10 +23,10 @@ export function planJob(yard: Yard, jobId: string, control?: GroundControl): Res
   const planned = planGround(resolved, request, control);
   if (!planned.ok) return planned;
   const ground = { ...planned.value, warnings: [...warnings, ...planned.value.warnings] };
-  const sigmas = sectionSigmas(yard, ground);
   return ok({
     ground,
-    sectionSigmas: sigmas,
+    sectionSigmas: sectionSigmas(yard, ground),
+    loadSigmas: loadSigmas(yard, ground),
     ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)),
   });
 }
@@ -49,7 +50,7 @@ function loadGrounds(ground: GroundPlan): readonly LoadGround[] {
   });
 }
 
-function totalsOf(mixes: readonly LoadMix[]): Omit<JobPlan, 'ground' | 'sectionSigmas'> {
+function totalsOf(mixes: readonly LoadMix[]): Pick<JobPlan, 'mixes' | 'productTotalL' | 'carrierTotalL'> {
   const productTotalL = mixes.reduce((sum, mix) => sum + mix.productL, 0);
   const carrierTotalL = mixes.reduce((sum, mix) => sum + mix.carrierL, 0);
   if (!Number.isFinite(productTotalL + carrierTotalL)) throw new Defect('a mix is no number');

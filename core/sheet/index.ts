@@ -23,4 +23,11 @@ export type {
 export type { Paper } from './paper.ts';
 export { draftingScales, scaleWords } from './scale.ts';
 export { type PictureHref, sheetToSvg } from './sheetToSvg.ts';
-export { type LoadFigures, type SheetFigures, sheetFigures, type ZoneFigures } from './sheetFigures.ts';
+export { sectionsOfFill } from './fillWords.ts';
+export {
+  type FillFigures,
+  type LoadFigures,
+  type SheetFigures,
+  sheetFigures,
+  type ZoneFigures,
+} from './sheetFigures.ts';

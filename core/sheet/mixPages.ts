@@ -1,28 +1,29 @@
 import { AMOUNTS_BY_WORDS } from '../slope/index.ts';
-import { areaFigure, dialFigure, type Figure, formatDial, formatRate, volumeFigure } from '../units/index.ts';
-import { at, boxOutline, INK, line, type PageBox, pen, RULE, shape, SOFT_INK, text } from './drawing.ts';
+import { areaFigure, formatDial, formatRate, sum, volumeFigure } from '../units/index.ts';
+import type { PageBox } from './drawing.ts';
+import { sectionsOfFill, zonesOfFill } from './fillWords.ts';
 import type { LedgerColumn } from './ledger.ts';
-import { shortenText, textWidthMm } from './measureText.ts';
+import { cardHeightMm, drawCard } from './mixCard.ts';
 import { drawHeading, type FlowItem, flowOverPages } from './pageFlow.ts';
 import { paperPlan } from './paper.ts';
 import type { PageMark } from './page.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
-import type { LoadFigures } from './sheetFigures.ts';
+import type { FillFigures } from './sheetFigures.ts';
 
-const CARD_MM = 33;
 const CARD_GAP_MM = 4;
 const CARDS_ACROSS = 2;
 
 /** The loads in one table that adds up, then a card to mix each one by. */
 export function mixPages(context: SheetContext): DraftPage[] {
   const paper = paperPlan(context.paper, 'portrait');
-  const { loads } = context.figures;
+  const { fills } = context.figures;
   const cardRows: FlowItem[] = [];
-  for (let start = 0; start < loads.length; start += CARDS_ACROSS) {
-    const row = loads.slice(start, start + CARDS_ACROSS);
+  for (let start = 0; start < fills.length; start += CARDS_ACROSS) {
+    const row = fills.slice(start, start + CARDS_ACROSS);
+    const cardMm = Math.max(...row.map(cardHeightMm));
     cardRows.push({
       kind: 'block',
-      heightMm: CARD_MM + CARD_GAP_MM + (start === 0 ? 6.5 : 0),
+      heightMm: cardMm + CARD_GAP_MM + (start === 0 ? 6.5 : 0),
       draw: (box) => [
         ...(start === 0 ? drawHeading(box, box.yMm, 'Cards', 'one to a fill; cross off as you go') : []),
         ...drawCards(context, { ...box, yMm: box.yMm + (start === 0 ? 6.5 : 0) }, row),
@@ -68,10 +69,10 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
         },
         last,
       ],
-      rows: figures.loads.map((load) => [
-        String(load.load),
-        load.section.id,
-        load.section.zoneName,
+      rows: figures.fills.map((load) => [
+        String(load.number),
+        sectionsOfFill(load),
+        zonesOfFill(load),
         areaFigure(load.mixedM2, units).text,
         volumeFigure(load.productL, units, productUnit).text,
         volumeFigure(load.carrierL, units, carrierUnit).text,
@@ -83,10 +84,7 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
         '',
         'all',
         '',
-        areaFigure(
-          figures.loads.reduce((sum, load) => sum + load.mixedM2, 0),
-          units,
-        ).text,
+        areaFigure(sum(figures.fills.map(({ mixedM2 }) => mixedM2)), units).text,
         volumeFigure(figures.productTotalL, units, productUnit).text,
         volumeFigure(figures.carrierTotalL, units, carrierUnit).text,
         '',
@@ -95,66 +93,14 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
   };
 }
 
-function drawCards(context: SheetContext, box: PageBox, loads: readonly LoadFigures[]): PageMark[] {
+function drawCards(context: SheetContext, box: PageBox, fills: readonly FillFigures[]): PageMark[] {
   const widthMm = (box.widthMm - CARD_GAP_MM * (CARDS_ACROSS - 1)) / CARDS_ACROSS;
-  return loads.flatMap((load, i) =>
-    drawCard(context, load, {
+  return fills.flatMap((fill, i) =>
+    drawCard(context, fill, {
       xMm: box.xMm + i * (widthMm + CARD_GAP_MM),
       yMm: box.yMm,
       widthMm,
-      heightMm: CARD_MM,
+      heightMm: cardHeightMm(fill),
     }),
   );
-}
-
-function drawCard(context: SheetContext, load: LoadFigures, box: PageBox): PageMark[] {
-  const { units, figures, applicator } = context;
-  const hoseEnd = applicator.kind === 'hose-end';
-  const left = box.xMm + 3;
-  const right = box.xMm + box.widthMm - 3;
-  const small = { sizeMm: 2.6, face: 'condensed', colour: SOFT_INK } as const;
-  const head = `Load ${load.load}`;
-  const headMm = textWidthMm(head, 4.4, 'condensed-bold');
-  const place = shortenText(
-    `${load.section.id}, ${load.section.zoneName}`,
-    3.3,
-    'condensed',
-    right - left - headMm - 6,
-  );
-  const entries: readonly (readonly [string, Figure<string>])[] = [
-    [hoseEnd ? 'in the bottle' : 'product', volumeFigure(load.productL, units, figures.productUnit)],
-    [hoseEnd ? 'water' : 'carrier', volumeFigure(load.carrierL, units, figures.carrierUnit)],
-    hoseEnd
-      ? ['dial', dialFigure(load.dialRatio ?? 0, units)]
-      : ['fill to', volumeFigure(load.productL + load.carrierL, units, figures.carrierUnit)],
-    [figures.isMixedBySurface ? 'surface' : 'treats', areaFigure(load.mixedM2, units)],
-  ];
-  const marks: PageMark[] = [
-    shape([boxOutline(box)], null, pen(INK, 0.3)),
-    text(left, box.yMm + 6.3, head, { sizeMm: 4.4, face: 'condensed-bold' }),
-    text(right, box.yMm + 6.3, place, { sizeMm: 3.3, face: 'condensed', align: 'right' }),
-    line([at(left, box.yMm + 8.6), at(right, box.yMm + 8.6)], pen(INK, 0.25)),
-  ];
-  const columnMm = (right - left) / entries.length;
-  entries.forEach(([words, amount], i) => {
-    const x = left + i * columnMm;
-    const amountMm = textWidthMm(amount.text, 4.6, 'condensed-bold');
-    const unit = shortenText(amount.unit, 2.8, 'condensed', columnMm - amountMm - 2);
-    marks.push(text(x, box.yMm + 13, words, small));
-    marks.push(text(x, box.yMm + 19, amount.text, { sizeMm: 4.6, face: 'condensed-bold' }));
-    if (unit !== '') marks.push(text(x + amountMm + 1, box.yMm + 19, unit, { ...small, sizeMm: 2.8 }));
-  });
-  const footY = box.yMm + CARD_MM - 4;
-  marks.push(line([at(left, footY - 5.6), at(right, footY - 5.6)], pen(RULE, 0.25)));
-  marks.push(...tick(left, footY, 'mixed'), ...tick(left + 17, footY, 'done'));
-  marks.push(text(left + 34, footY, 'left over', small));
-  marks.push(line([at(left + 45, footY + 0.6), at(right, footY + 0.6)], pen(SOFT_INK, 0.2)));
-  return marks;
-}
-
-function tick(xMm: number, footMm: number, words: string): PageMark[] {
-  return [
-    shape([boxOutline({ xMm, yMm: footMm - 2.7, widthMm: 3.2, heightMm: 3.2 })], null, pen(INK, 0.25)),
-    text(xMm + 4.4, footMm, words, { sizeMm: 2.9, face: 'condensed' }),
-  ];
 }

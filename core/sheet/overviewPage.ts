@@ -59,7 +59,7 @@ export function overviewPage(context: SheetContext): Result<DraftPage> {
     title: 'Overview',
     subtitle: [
       `${formatArea(figures.zoneSum.treatedM2, units)} (${formatArea(figures.zoneSum.otherTreatedM2, otherUnits(units))}) to treat`,
-      counted(figures.loads.length, 'load'),
+      counted(figures.fills.length, 'load'),
       `walking ${formatTime(plan.ground.timeS)}`,
     ].join(', '),
     scaleWords: scaleWords(scale, units),

@@ -107,7 +107,10 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
   return {
     kind: 'ledger',
     title: 'Sections',
-    note: 'in the order they are walked; one load each',
+    note:
+      figures.fills.length < figures.loads.length
+        ? 'in the order they are walked; small ones share a load'
+        : 'in the order they are walked; one load each',
     ledger: {
       columns: [
         { title: 'section', share: 0.8, align: 'left' },

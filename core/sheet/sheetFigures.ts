@@ -37,13 +37,27 @@ export interface LoadFigures {
   readonly dialRatio: number | null;
 }
 
+/** One fill of the applicator, the sum of what goes on its sections as printed. */
+export interface FillFigures {
+  readonly number: number;
+  readonly parts: readonly LoadFigures[];
+  readonly mixedM2: number;
+  readonly productL: number;
+  readonly productSigmaL: number | null;
+  readonly carrierL: number;
+  readonly dialRatio: number | null;
+}
+
 /** Every figure the sheet prints more than once or sums, already rounded so that the paper adds up. */
 export interface SheetFigures {
   readonly zones: readonly ZoneFigures[];
   readonly zoneSum: PrintedSum & Pick<ZoneFigures, 'otherTreatedM2' | 'productSigmaL'>;
   /** Whether amounts are worked out from a surface that is not the map's area. */
   readonly isMixedBySurface: boolean;
+  /** Section for section, in walking order. */
   readonly loads: readonly LoadFigures[];
+  /** Load for load, in walking order. */
+  readonly fills: readonly FillFigures[];
   readonly productUnit: ShownVolumeUnit;
   readonly carrierUnit: ShownVolumeUnit;
   readonly productTotalL: number;
@@ -101,11 +115,33 @@ export function sheetFigures(plan: JobPlan, units: UnitSystem): SheetFigures {
     },
     isMixedBySurface: plan.ground.resolved.zones.some((zone) => zone.amountFactor !== 1),
     loads,
+    fills: fillsOf(plan, loads),
     productUnit,
     carrierUnit,
     productTotalL: sum(products),
     carrierTotalL: sum(carriers),
   };
+}
+
+/** Sections with the same load put together. */
+function fillsOf(plan: JobPlan, loads: readonly LoadFigures[]): FillFigures[] {
+  const numbers = [...new Set(loads.map(({ load }) => load))];
+  return numbers.map((number): FillFigures => {
+    const parts = loads.filter(({ load }) => load === number);
+    const own = plan.mixes.filter(({ sectionId }) => parts.some(({ section }) => section.id === sectionId));
+    const exactM2 = sum(own.map(({ areaM2 }) => areaM2));
+    const sigmaM2 = plan.loadSigmas.get(number) ?? null;
+    return {
+      number,
+      parts,
+      mixedM2: sum(parts.map(({ mixedM2 }) => mixedM2)),
+      productL: sum(parts.map(({ productL }) => productL)),
+      // Product is a rate times an area, so it is off by as much of itself.
+      productSigmaL: sigmaM2 === null ? null : (sum(own.map(({ productL }) => productL)) / exactM2) * sigmaM2,
+      carrierL: sum(parts.map(({ carrierL }) => carrierL)),
+      dialRatio: parts[0]?.dialRatio ?? null,
+    };
+  });
 }
 
 /** The zones this plan treats; rounded among all zones of the yard, as on the screen. */

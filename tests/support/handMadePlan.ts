@@ -147,6 +147,12 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
         warnings: [],
       },
       mixes,
+      loadSigmas: new Map(
+        sections.map(({ zoneId, areaM2 }, i) => {
+          const isStated = zones.find((zone) => zone.zoneId === zoneId)?.sigmaM2 !== null;
+          return [i + 1, isStated ? areaM2 * 0.02 : null];
+        }),
+      ),
       sectionSigmas: new Map(
         sections.map(({ id, zoneId, areaM2 }) => {
           const isStated = zones.find((zone) => zone.zoneId === zoneId)?.sigmaM2 !== null;

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { mixPages } from '../../../core/sheet/mixPages.ts';
 import { LONG_STRIP, MANY_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';
 import { sheetFigures } from '../../../core/sheet/sheetFigures.ts';
-import { contextOf, onASlope } from '../../support/sheetContexts.ts';
+import { contextOf, inOneLoad, onASlope } from '../../support/sheetContexts.ts';
 import { textsOf } from '../../support/sheetPages.ts';
 
 test('every load has a card, over as many pages as it takes', () => {
@@ -39,4 +39,14 @@ test('amounts by the sloping surface are said to be so, with the area they are f
   expect(level).not.toContain('surface');
   expect(said).toContain('by the sloping surface, not the map’s area');
   expect(said).toContain('surface, '); // the column's head, in place of “treats”
+});
+
+test('sections that share a load have one card and one row between them, and as many cards as loads', () => {
+  const context = contextOf(THREE_ZONES);
+  const plan = inOneLoad(context.plan, 'B1', 'C1');
+  const figures = sheetFigures(plan, context.units);
+  const words = mixPages({ ...context, plan, figures }).flatMap((page) => textsOf(page.marks));
+  expect(words.filter((word) => word.startsWith('Load '))).toEqual(['Load 1', 'Load 2', 'Load 3', 'Load 4']); // 5 sections
+  expect(words.filter((word) => word === 'B1 and C1')).toHaveLength(2); // in the table and on the card
+  expect(words).toContain('West side and Front lawn');
 });

@@ -1,9 +1,9 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { sheetFigures } from '../../../core/sheet/sheetFigures.ts';
 import { areaStepM2 } from '../../../core/units/index.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
-import { onASlope } from '../../support/sheetContexts.ts';
+import { inOneLoad, onASlope } from '../../support/sheetContexts.ts';
 import { LONG_STRIP, NINE_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';
 
 test('the sigma of all zones together is the root of the sum of squares', () => {
@@ -55,4 +55,35 @@ test('loads add up to what amounts are worked out from, on a slope too', () => {
   const mixed = bank.loads.reduce((sum, load) => sum + load.mixedM2, 0);
   expectNear(mixed, bank.zoneSum.amountsM2, 1e-9, 'm²'); // to the last digit shown
   expectNear(mixed, bank.zoneSum.treatedM2 * 1.25, 3 * areaStepM2('us'), 'm²'); // three zones, each to its own step
+});
+
+describe('fills', () => {
+  const { plan } = handMadePlan(THREE_ZONES);
+
+  test('are one a section where none share', () => {
+    const { fills, loads } = sheetFigures(plan, 'us');
+    expect(fills.map(({ number, productL, mixedM2 }) => [number, productL, mixedM2])).toEqual(
+      loads.map(({ load, productL, mixedM2 }) => [load, productL, mixedM2]),
+    );
+    expect(fills.map(({ productSigmaL }) => productSigmaL)).toEqual(loads.map((load) => load.productSigmaL));
+  });
+
+  test.each(['us', 'metric'] as const)(
+    'of several sections are the sum of them as printed, in %s',
+    (units) => {
+      const shared = sheetFigures(inOneLoad(plan, 'B1', 'C1'), units);
+      expect(shared.fills.length).toBe(4); // five sections, two of them together
+      const both = shared.fills.find(({ parts }) => parts.length === 2);
+      const [b1, c1] = both?.parts ?? [];
+      expect(both?.number).toBe(4); // after the three of zone A
+      expect([b1?.section.id, c1?.section.id]).toEqual(['B1', 'C1']);
+      expect(both?.productL).toBe((b1?.productL ?? 0) + (c1?.productL ?? 0));
+      const allL = shared.fills.reduce((sum, { productL }) => sum + productL, 0);
+      expectNear(allL, shared.productTotalL, 1e-12, 'L'); // to the last digit shown
+      const carrierL = shared.fills.reduce((sum, fill) => sum + fill.carrierL, 0);
+      expectNear(carrierL, shared.carrierTotalL, 1e-9, 'L');
+      const variance = ((b1?.productSigmaL ?? 0) ** 2 + (c1?.productSigmaL ?? 0) ** 2) ** 0.5;
+      expectNear(both?.productSigmaL ?? 0, variance, 1e-9, 'L'); // errors of two zones: variances add
+    },
+  );
 });
