@@ -9,6 +9,5 @@
 export { type HoseDistance, hoseDistances } from './hoseDistances.ts';
 export { blocksHose, type HoseGround, hoseGround, type HoseSpigot } from './hoseGround.ts';
 export type { HoseBend, HosePlan, SectionHose } from './hosePlan.ts';
-export { type HoseReach, hoseReach } from './hoseReach.ts';
 export { type HoseWork, planHose } from './planHose.ts';
 export { USUAL_CLEARANCE_M } from './usualClearance.ts';

@@ -3,7 +3,7 @@ import type { Problem } from '../../core/problems.ts';
 import { layoutSheet } from '../../core/sheet/index.ts';
 import { geoJsonText } from '../host/exporters/geoJson.ts';
 import { planToGeoJson } from '../host/exporters/planGeoJson.ts';
-import { hoseReach } from '../../core/hose/index.ts';
+import { hoseFigures } from './hoseFigures.ts';
 import { makePlan, type MadePlan } from './makePlan.ts';
 import { type OpenedInput, openInput } from './openInput.ts';
 import { BAD_INPUT, badInput, badUsage, DONE, type ExitCode, sayProblems, type Voice } from './outcome.ts';
@@ -54,14 +54,9 @@ async function planAndWrite(
   const { ground } = made.value.plan;
   sayProblems(voice, [...ground.resolved.warnings, ...ground.warnings], units);
 
-  const hose =
-    flags.spigot === undefined || flags.hoseM === undefined
-      ? undefined
-      : hoseReach(yard, ground, flags.spigot, flags.hoseM);
-  if (hose !== undefined && !hose.ok) return badInput(voice, hose.problems, units);
-
   if (flags.json !== undefined) {
-    const more = hose === undefined ? {} : { hose: hose.value };
+    const hose = hoseFigures(ground);
+    const more = hose === null ? {} : { hose };
     const isFile = flags.json !== '' && flags.json !== '-';
     const geoJson = planToGeoJson(yard, ground, isFile ? basename(flags.json) : 'the plan’s JSON', more);
     if (!geoJson.ok) return badInput(voice, geoJson.problems, units);
@@ -80,7 +75,7 @@ async function planAndWrite(
     }
   }
   const isJsonOnOut = flags.json === '' || flags.json === '-';
-  if (!isJsonOnOut) voice.out(planText(made.value, hose?.value));
+  if (!isJsonOnOut) voice.out(planText(made.value));
   return DONE;
 }
 

@@ -2,28 +2,33 @@ import {
   counted,
   formatAngle,
   formatArea,
+  formatEnough,
   formatLength,
   formatPercent,
   formatTime,
   formatVolume,
 } from '../../core/units/index.ts';
 import { coverageFigures, sheetFigures } from '../../core/sheet/index.ts';
-import type { HoseReach } from '../../core/hose/index.ts';
+import type { HosePlan, SectionHose } from '../../core/hose/index.ts';
+import type { GroundPlan } from '../../core/plan/index.ts';
+import type { UnitSystem } from '../../core/yard.ts';
 import type { MadePlan } from './makePlan.ts';
+import { flagsText } from './flagsText.ts';
 import { tableText } from './tableText.ts';
 
 /**
- * A plan in a few lines for a terminal: the sections, their sum, the ground covered and the hose. Areas, amounts and
+ * A plan in a few lines for a terminal: the sections, their sum, the ground covered, the hose and the flags. Areas, amounts and
  * coverage are the figures of screen and sheet, which add up.
  */
-export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | undefined): string {
+export function planText({ yard, plan, hasMix }: MadePlan): string {
   const units = yard.details.unitSystem;
   const { ground } = plan;
   const { loads, zoneSum, productUnit, carrierUnit, productTotalL, carrierTotalL } = sheetFigures(
     plan,
     units,
   );
-  const beyond = new Map(hose?.sections.map((section) => [section.id, section]));
+  const { hose } = ground;
+  const hosed = new Map(hose?.sections.map((section) => [section.sectionId, section]));
   const product = (volumeL: number): string => formatVolume(volumeL, units, productUnit);
   const carrier = (volumeL: number): string => formatVolume(volumeL, units, carrierUnit);
   const loadNumbers = new Map(
@@ -32,7 +37,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
   const rows = ground.sections.map((section) => {
     const figures = ground.sectionFigures.find((each) => each.sectionId === section.id);
     const load = loads.find((each) => each.section === section);
-    const reach = beyond.get(section.id);
+    const own = hosed.get(section.id);
     return [
       section.id,
       String(loadNumbers.get(section.id) ?? ''),
@@ -43,9 +48,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
       formatTime(figures?.timeS ?? 0),
       formatAngle(Math.round(figures?.headingDeg ?? 0)),
       ...(hasMix ? [product(load?.productL ?? 0), carrier(load?.carrierL ?? 0)] : []),
-      ...(reach === undefined
-        ? []
-        : [`${formatLength(reach.neededM, units)}${reach.isBeyond ? ' beyond' : ''}`]),
+      ...(own === undefined ? [] : [hoseWords(own, units)]),
     ];
   });
   const coverage = coverageFigures(plan, zoneSum.treatedM2, units);
@@ -59,7 +62,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
     formatTime(ground.timeS),
     '',
     ...(hasMix ? [product(productTotalL), carrier(carrierTotalL)] : []),
-    ...(hose === undefined ? [] : ['']),
+    ...(hose === null ? [] : ['']),
   ];
   const head = [
     'section',
@@ -71,7 +74,7 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
     'time',
     'lanes',
     ...(hasMix ? ['product', 'carrier'] : []),
-    ...(hose === undefined ? [] : ['hose needed']),
+    ...(hose === null ? [] : ['hose needed']),
   ];
   const covered = [
     `once ${formatPercent(coverage.once.share)}`,
@@ -79,11 +82,23 @@ export function planText({ yard, plan, hasMix }: MadePlan, hose: HoseReach | und
     `missed ${formatPercent(coverage.missed.share)}`,
     `outside ${formatPercent(coverage.outside.share)}`,
   ].join(', ');
-  const hoseLine =
-    hose === undefined
-      ? ''
-      : `hose: from ${hose.spigot}, round buildings to the farthest place of the passes\n`;
+  const hoseLine = hose === null ? '' : hoseSumWords(ground, hose, units);
   const roundsLine =
     ground.request.rounds === 2 ? 'walked twice at half the rate, the second time square to the first\n' : '';
-  return `${tableText(head, [...rows, total])}covered: ${covered}\n${roundsLine}${hoseLine}`;
+  return `${tableText(head, [...rows, total])}covered: ${covered}\n${roundsLine}${hoseLine}${flagsText(yard, ground)}`;
+}
+
+function hoseWords({ neededM, isBeyond }: SectionHose, units: UnitSystem): string {
+  if (neededM === null) return 'no way';
+  return `${formatEnough(neededM, units)}${isBeyond ? ' beyond' : ''}`;
+}
+
+/** From where, how long a hose does it all, and what of it lies on turf treated before. */
+function hoseSumWords({ request }: GroundPlan, hose: HosePlan, units: UnitSystem): string {
+  const from = request.hose?.spigots.map(({ name }) => name).join(', ') ?? '';
+  const shortest =
+    hose.shortestHoseM === null
+      ? 'no hose gets everywhere'
+      : `${formatEnough(hose.shortestHoseM, units)} get everywhere`;
+  return `hose: from ${from}; ${shortest}; ${formatLength(hose.overWetM, units)} over turf treated before\n`;
 }

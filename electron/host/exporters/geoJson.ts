@@ -68,9 +68,13 @@ function slopeMember({ slope }: Outline): { readonly slopeGrade?: number } {
   return slope?.kind === 'grade' ? { slopeGrade: slope.grade } : {};
 }
 
-/** What else says how much ground is treated: the strip kept off all round, and a claim to shared ground. */
-function groundMembers({ keepOffM, claimsOverlaps }: Outline): Readonly<Record<string, unknown>> {
-  return { ...(keepOffM === null ? {} : { keepOffM }), ...(claimsOverlaps ? { claimsOverlaps } : {}) };
+/** What else is said of an outline: the strip kept off all round, a claim to shared ground, and whether it bars a hose. */
+function groundMembers({ keepOffM, claimsOverlaps, blocksHose }: Outline): Readonly<Record<string, unknown>> {
+  return {
+    ...(keepOffM === null ? {} : { keepOffM }),
+    ...(claimsOverlaps ? { claimsOverlaps } : {}),
+    ...(blocksHose === null ? {} : { blocksHose }),
+  };
 }
 
 export function feature(

@@ -23,6 +23,8 @@ export interface BroughtOutline {
   /** Width of the strip kept off all round it; null where the file states none. */
   readonly keepOffM: number | null;
   readonly claimsOverlaps: boolean;
+  /** Whether a hose goes round it; null where the file does not say. */
+  readonly blocksHose: boolean | null;
 }
 
 export interface BroughtMark {

@@ -85,8 +85,11 @@ function outlineOf(
   const slope = grade === null ? null : ({ kind: 'grade', grade } as const);
   const [edge, within] = [straight(region.outer), region.holes.map(straight)];
   const { keepOffM } = brought;
+  const blocksHose = kind === 'zone' ? null : brought.blocksHose;
   const claimsOverlaps = kind === 'zone' && brought.claimsOverlaps;
-  return ok(newOutline({ id, kind, name, outer: edge, holes: within, slope, keepOffM, claimsOverlaps }));
+  return ok(
+    newOutline({ id, kind, name, outer: edge, holes: within, slope, keepOffM, claimsOverlaps, blocksHose }),
+  );
 }
 
 /** A hole with one of these takes nothing away. */

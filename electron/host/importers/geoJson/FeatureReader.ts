@@ -154,8 +154,8 @@ export class FeatureReader {
       read.push(points);
     }
     const [outer = [], ...holes] = read;
-    const { slopeGrade, keepOffM, claimsOverlaps } = kind;
-    const said = { slopeGrade, keepOffM, claimsOverlaps };
+    const { slopeGrade, keepOffM, claimsOverlaps, blocksHose } = kind;
+    const said = { slopeGrade, keepOffM, claimsOverlaps, blocksHose };
     this.outlines.push({ kind: kind.outline ?? 'zone', name, feature, outer, holes, ...said });
   }
 

@@ -14,12 +14,15 @@ export interface SaidKind {
   /** Width of a strip all round; null = not stated, or not as a width. */
   readonly keepOffM: number | null;
   readonly claimsOverlaps: boolean;
+  /** Whether a hose goes round it; null = not stated. */
+  readonly blocksHose: boolean | null;
 }
 
 export function kindOf(properties: Readonly<Record<string, unknown>>): SaidKind {
   const said = properties.kind;
   const claimsOverlaps = properties.claimsOverlaps === true;
-  const more = { ...slopeOf(properties), keepOffM: keepOffOf(properties), claimsOverlaps };
+  const blocksHose = typeof properties.blocksHose === 'boolean' ? properties.blocksHose : null;
+  const more = { ...slopeOf(properties), keepOffM: keepOffOf(properties), claimsOverlaps, blocksHose };
   if (typeof said !== 'string' || said.trim() === '') {
     return { outline: null, mark: null, unknown: null, ...more };
   }

@@ -269,18 +269,22 @@ describe('a slope in GeoJSON', () => {
   });
 });
 
-test('strips all round, claims and the rule for shared ground come back from our own GeoJSON', async () => {
+test('strips all round, claims, what bars a hose and the rule for shared ground come back from our own GeoJSON', async () => {
   const yard = sampleYard();
   const kept = yard.outlines.map((outline, i) => ({
     ...outline,
     keepOffM: i % 2 === 0 ? 0.9 : null,
     claimsOverlaps: outline.kind === 'zone',
+    blocksHose: outline.kind === 'zone' ? null : ([true, false, null][i % 3] ?? null),
   }));
   const details = { ...yard.details, overlapRule: 'smaller' as const };
   const made = yardToGeoJson({ ...yard, details, outlines: kept }, 'x');
   const text = geoJsonText(valueIn(made));
   const { document } = await draft('yard.geojson', new TextEncoder().encode(text));
-  const said = ({ keepOffM, claimsOverlaps }: (typeof kept)[number]) => ({ keepOffM, claimsOverlaps });
+  const said = ({ keepOffM, claimsOverlaps, blocksHose }: (typeof kept)[number]) => {
+    return { keepOffM, claimsOverlaps, blocksHose };
+  };
+  expect(new Set(kept.map(({ blocksHose }) => blocksHose)).size).toBe(3); // yes, no and not said
   expect(document.outlines.map(said)).toEqual(kept.map(said)); // as they were
   expect(document.details.overlapRule).toBe('smaller'); // as it was
 });
