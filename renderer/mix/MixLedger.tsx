@@ -1,4 +1,4 @@
-import type { SheetFigures } from '../../core/sheet/index.ts';
+import { type FillFigures, sectionsOfFill, type SheetFigures } from '../../core/sheet/index.ts';
 import { areaFigure, formatDial, volumeFigure } from '../../core/units/index.ts';
 import type { Applicator, UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
@@ -16,9 +16,10 @@ interface MixLedgerProps {
 export function MixLedger({ figures, applicator, units }: MixLedgerProps) {
   const { view } = useBook();
   const { selection } = useViewState();
-  const { productUnit, carrierUnit, loads } = figures;
+  const selectedId = selection?.kind === 'section' ? selection.id : null;
+  const { productUnit, carrierUnit, fills } = figures;
   const carrierHead = applicator.kind === 'tank' ? 'water' : 'water through the hose';
-  const dial = loads[0]?.dialRatio ?? null;
+  const dial = fills[0]?.dialRatio ?? null;
   return (
     <PagePart
       title="Loads"
@@ -28,7 +29,7 @@ export function MixLedger({ figures, applicator, units }: MixLedgerProps) {
         caption="Product and water for each load"
         columns={[
           { head: 'load', align: 'left' },
-          { head: 'section', align: 'left' },
+          { head: 'sections', align: 'left' },
           {
             head: `${figures.isMixedBySurface ? 'surface' : 'treated'} ${areaFigure(0, units).unit}`,
             align: 'right',
@@ -36,13 +37,13 @@ export function MixLedger({ figures, applicator, units }: MixLedgerProps) {
           { head: `product ${productUnit}`, align: 'right' },
           { head: `${carrierHead} ${carrierUnit}`, align: 'right' },
         ]}
-        rows={loads.map((load) => ({
-          key: load.section.id,
-          selected: selection?.kind === 'section' && selection.id === load.section.id,
-          onSelect: () => view.select({ kind: 'section', id: load.section.id }),
+        rows={fills.map((load) => ({
+          key: `${load.number}`,
+          selected: load.parts.some(({ section }) => section.id === selectedId),
+          onSelect: () => view.select({ kind: 'section', id: nextOf(load, selectedId) }),
           cells: [
-            `${load.load}`,
-            load.section.id,
+            `${load.number}`,
+            sectionsOfFill(load),
             areaFigure(load.mixedM2, units).text,
             <VolumeCell
               key="product"
@@ -64,4 +65,10 @@ export function MixLedger({ figures, applicator, units }: MixLedgerProps) {
       />
     </PagePart>
   );
+}
+
+/** Choosing a load again goes on to the next section it is for. */
+function nextOf({ parts }: FillFigures, selectedId: string | null): string {
+  const place = parts.findIndex(({ section }) => section.id === selectedId);
+  return parts[(place + 1) % parts.length]?.section.id ?? '';
 }

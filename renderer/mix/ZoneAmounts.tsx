@@ -10,7 +10,7 @@ import { PagePart } from '../shared/PageHead.tsx';
 import { VolumeCell } from '../shared/VolumeCell.tsx';
 import { loadsOfZone } from './loadsOfZone.ts';
 
-/** Product per zone: the sum of its loads as shown, so that zones, loads and job agree to the last digit. */
+/** Product per zone: the sum of its sections as shown, so that zones, loads and job agree to the last digit. */
 export function ZoneAmounts({
   figures,
   units,
@@ -59,7 +59,7 @@ export function ZoneAmounts({
             sigmaM2={figures.zoneSum.amountsSigmaM2}
             units={units}
           />,
-          `${figures.loads.length}`,
+          `${figures.fills.length}`,
           <VolumeCell
             key="product"
             volumeL={figures.productTotalL}

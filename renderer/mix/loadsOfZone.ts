@@ -1,10 +1,11 @@
 import type { SheetFigures } from '../../core/sheet/index.ts';
 
-/** How many of the loads are a zone's, and their product as printed, so that loads, zones and job agree. */
+/** How many of the loads go on a zone, shared ones too, and its product as printed, so that zones and job agree. */
 export function loadsOfZone(
   figures: Pick<SheetFigures, 'loads'>,
   zoneId: string,
 ): { readonly loads: number; readonly productL: number } {
   const own = figures.loads.filter((load) => load.section.zoneId === zoneId);
-  return { loads: own.length, productL: own.reduce((sumL, load) => sumL + load.productL, 0) };
+  const loads = new Set(own.map((load) => load.load));
+  return { loads: loads.size, productL: own.reduce((sumL, load) => sumL + load.productL, 0) };
 }
