@@ -70,6 +70,11 @@ export function begunAfter(parts: readonly Share[], loadAreaM2: number, { roomM2
   };
 }
 
+/** The load begun goes no further: what it has room for counts as unused. */
+export function leftUnfilled({ roomM2, spareM2 }: Begun): Begun {
+  return { roomM2: 0, spareM2: Math.max(0, spareM2 - roomM2) };
+}
+
 /** The head first, for it fills the load begun before, and the tail last. */
 export function inFillingOrder(parts: readonly Share[]): Share[] {
   const turn = (part: Share): number => ['head', null, 'tail'].indexOf(endOf(part));

@@ -7,7 +7,7 @@ import { sum } from '../units/index.ts';
 import type { HeldCut, SectionPolicy } from '../yard.ts';
 import { borderLines } from './borderLines.ts';
 import { type CutPiece, cutPiece } from './cutPiece.ts';
-import { type Begun, begunAfter, inFillingOrder, NOTHING_BEGUN, shareOf } from './fillLoads.ts';
+import { type Begun, begunAfter, inFillingOrder, leftUnfilled, NOTHING_BEGUN, shareOf } from './fillLoads.ts';
 import { partByHeldCuts } from './heldCuts.ts';
 import { orderSections } from './orderSections.ts';
 import type { Cut, CutLine, Section } from './section.ts';
@@ -81,18 +81,21 @@ export function planSections(zone: ZoneGround, request: SectionRequest): Result<
   const pieces: CutPiece[] = [];
   let begun = request.begun ?? NOTHING_BEGUN;
   for (const region of inOrder(held.parts)) {
-    const share = shareOf(region, request, begun);
     const lay = { laneRad: laneRadOf(region, request.headingDeg), swathM, markM, tapeSides, loadAreaM2 };
-    const piece = cutPiece(share, lay, isCancelled);
-    if (piece !== undefined) {
-      pieces.push(piece);
-      begun = begunAfter(piece.parts, loadAreaM2, begun);
-    } else {
+    let piece = cutPiece(shareOf(region, request, begun), lay, isCancelled);
+    if (piece === undefined && begun.roomM2 > 0) {
+      // No way was found to cut off what fills up the load begun: it is left as it is.
+      begun = leftUnfilled(begun);
+      piece = cutPiece(shareOf(region, request, begun), lay, isCancelled);
+    }
+    if (piece === undefined) {
       const where = { thing: zone.zoneName };
       if (isCancelled()) return trouble({ kind: 'plan/cancelled', where, facts: {} });
-      const sections = loadCount(share);
+      const sections = loadCount(shareOf(region, request, begun));
       return trouble({ kind: 'plan/no-connected-cut', where, facts: { sections } });
     }
+    pieces.push(piece);
+    begun = begunAfter(piece.parts, loadAreaM2, begun);
   }
   const regions = pieces.flatMap((piece) => inFillingOrder(piece.parts).map((part) => part.region));
   const order = orderByPlace(regions);

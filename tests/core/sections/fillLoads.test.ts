@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { begunAfter, NOTHING_BEGUN, inFillingOrder, shareOf } from '../../../core/sections/fillLoads.ts';
+import {
+  begunAfter,
+  inFillingOrder,
+  leftUnfilled,
+  NOTHING_BEGUN,
+  shareOf,
+} from '../../../core/sections/fillLoads.ts';
 import type { Rest } from '../../../core/sections/share.ts';
 import { rect, region } from '../../support/builders.ts';
 
@@ -63,6 +69,11 @@ describe('the load begun after a piece', () => {
       roomM2: 10,
       spareM2: 5,
     });
+  });
+
+  test('may be left as it is, which is then no longer to spare', () => {
+    expect(leftUnfilled({ roomM2: 30, spareM2: 50 })).toEqual({ roomM2: 0, spareM2: 20 }); // 50 - 30
+    expect(leftUnfilled({ roomM2: 30, spareM2: 5 })).toEqual({ roomM2: 0, spareM2: 0 }); // one load more than hoped
   });
 
   test('is none after a full load', () => {
