@@ -47,7 +47,7 @@ function standingWords({ plan, stale, isFirst, progress }: PlanState): string {
       ? 'First plan; a better one was not looked for'
       : 'First plan, still looking for a better one';
   }
-  if (!stale) return 'Of the ground and the job as they are';
+  if (!stale) return 'Up to date with the ground and the job';
   const old = plan === null ? '' : 'From before the change; ';
   return progress === null ? `${old}the new plan was stopped` : `${old}working out the new plan`;
 }

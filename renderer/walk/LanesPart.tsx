@@ -7,6 +7,7 @@ import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { FigureField } from '../shared/FigureField.tsx';
 import { Folded } from '../shared/Folded.tsx';
 import {
+  bearingsInShort,
   bearingsOfOtherJobs,
   bearingWords,
   firstLaneDeg,
@@ -35,7 +36,7 @@ export function LanesPart({ job, ground }: { readonly job: Job; readonly ground:
     LANE_CHOICES.find(([choice]) => choice === laneChoiceOf(heading)) ?? LANE_CHOICES[0];
   const asideWords = [
     chosenWords,
-    ...(ground === null ? [] : [bearingWords(ground)]),
+    ...(ground === null ? [] : [bearingsInShort(ground)]),
     ...(rounds === 2 ? ['walked twice'] : []),
   ].join(', ');
 
@@ -85,6 +86,7 @@ export function LanesPart({ job, ground }: { readonly job: Job; readonly ground:
           no stripes.
         </p>
       )}
+      {ground !== null && <p className="said">{bearingWords(ground)}</p>}
     </Folded>
   );
 }

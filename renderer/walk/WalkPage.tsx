@@ -1,5 +1,6 @@
 import { useOpenYard, usePlanState } from '../app/context.ts';
 import { jobInHand } from '../shared/jobInHand.ts';
+import { PagePart } from '../shared/PageHead.tsx';
 import { YardHead } from '../shared/YardHead.tsx';
 import { PlanNews } from '../shared/PlanNews.tsx';
 import { CoveragePart } from './CoveragePart.tsx';
@@ -25,8 +26,12 @@ export function WalkPage() {
       {job && <PolicyPart job={job} ground={plan?.ground ?? null} />}
       {job && <LanesPart job={job} ground={plan?.ground ?? null} />}
       {job && <StartPart job={job} />}
-      {plan && <SectionLedger plan={plan} units={units} />}
-      {plan && <SectionWorkingPart plan={plan} />}
+      {plan && (
+        <PagePart title="Sections" aside="in walking order">
+          <SectionLedger plan={plan} units={units} />
+          <SectionWorkingPart plan={plan} />
+        </PagePart>
+      )}
       {job && <CutsPart job={job} ground={plan?.ground ?? null} />}
       {plan && plan.ground.cutLines.length > 0 && <CutLineLedger plan={plan} units={units} />}
       {plan && <CoveragePart plan={plan} units={units} />}

@@ -1,5 +1,5 @@
 import { type GroundPlan, headingDegOf } from '../../core/plan/index.ts';
-import { formatAngle } from '../../core/units/index.ts';
+import { counted, formatAngle } from '../../core/units/index.ts';
 import type { Job, LaneHeading, Yard } from '../../core/yard.ts';
 
 /** How the lanes run, as the person chooses it. */
@@ -52,17 +52,28 @@ export function firstLaneDeg(ground: GroundPlan | null): number | null {
   return first === undefined ? null : laneDeg(first.headingDeg);
 }
 
-/** "90°", or where sections differ "90° in A1 and A2, 45° in B1". */
-export function bearingWords({ sectionFigures }: GroundPlan): string {
-  const sectionsAt = new Map<number, string[]>();
+/** "90°", or "3 bearings" where sections differ: as much as a head has room for. */
+export function bearingsInShort(ground: GroundPlan): string {
+  const bearings = sectionsByBearing(ground);
+  const [only] = bearings.keys();
+  return bearings.size > 1 || only === undefined ? counted(bearings.size, 'bearing') : formatAngle(only);
+}
+
+/** "90° in A1 and A2, 45° in B1". */
+export function bearingWords(ground: GroundPlan): string {
+  return [...sectionsByBearing(ground)]
+    .map(([deg, ids]) => `${formatAngle(deg)} in ${listed(ids)}`)
+    .join(', ');
+}
+
+function sectionsByBearing({ sectionFigures }: GroundPlan): ReadonlyMap<number, readonly string[]> {
+  const sections = new Map<number, string[]>();
   for (const { sectionId, headingDeg, passes } of sectionFigures) {
     if (passes === 0) continue;
     const deg = laneDeg(headingDeg);
-    sectionsAt.set(deg, [...(sectionsAt.get(deg) ?? []), sectionId]);
+    sections.set(deg, [...(sections.get(deg) ?? []), sectionId]);
   }
-  const groups = [...sectionsAt];
-  if (groups.length <= 1) return groups.map(([deg]) => formatAngle(deg)).join('');
-  return groups.map(([deg, ids]) => `${formatAngle(deg)} in ${listed(ids)}`).join(', ');
+  return sections;
 }
 
 function listed(ids: readonly string[]): string {

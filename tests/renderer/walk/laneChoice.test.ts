@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { GroundPlan } from '../../../core/plan/index.ts';
 import { newJob } from '../../../core/edits/index.ts';
 import {
+  bearingsInShort,
   bearingsOfOtherJobs,
   bearingWords,
   firstLaneDeg,
@@ -64,8 +65,9 @@ describe('the bearing shown', () => {
     expect(laneDeg(deg)).toBe(shown);
   });
 
-  test('is said once where all sections have it, and by section where they differ', () => {
-    expect(bearingWords(withHeadings(90, 270))).toBe('90°'); // one line, two ways
+  test('is one where all sections have it, and told by section where they differ', () => {
+    expect(bearingsInShort(withHeadings(90, 270))).toBe('90°'); // one line, two ways
+    expect(bearingsInShort(withHeadings(90, 45, 90))).toBe('2 bearings');
     expect(bearingWords(withHeadings(90, 45, 90))).toBe('90° in A1 and A3, 45° in A2');
   });
 
