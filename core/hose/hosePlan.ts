@@ -1,5 +1,5 @@
 import type { Problem } from '../problems.ts';
-import type { YardPoint } from '../spaces.ts';
+import type { Region, YardPoint } from '../spaces.ts';
 
 /** Where the hose of a whole job lies and how much of it each section takes. */
 export interface HosePlan {
@@ -9,6 +9,8 @@ export interface HosePlan {
   readonly shortestHoseM: number | null;
   /** Laid over turf treated before, over all sections. */
   readonly overWetM: number;
+  /** The ground the hose gets to from any of the spigots, but for what is kept off round barriers. */
+  readonly reach: readonly Region[];
   readonly warnings: readonly Problem[];
 }
 

@@ -11,3 +11,5 @@ export { blocksHose, type HoseGround, hoseGround, type HoseSpigot } from './hose
 export type { HoseBend, HosePlan, SectionHose } from './hosePlan.ts';
 export { type HoseWork, planHose } from './planHose.ts';
 export { USUAL_CLEARANCE_M } from './usualClearance.ts';
+export { reachRegions } from './reachRegions.ts';
+export { hoseWords, snagsOf } from './hoseWords.ts';

@@ -9,6 +9,7 @@ import { type HoseWays, hoseWays } from './hoseWays.ts';
 import { type HosedSection, hoseWarnings } from './hoseWarnings.ts';
 import { lengthInsideM } from './lengthInside.ts';
 import { nameBends } from './nameBends.ts';
+import { reachOfWays } from './reachRegions.ts';
 import { closed, nearestOf, reachOf } from './sectionReach.ts';
 
 /** What of a plan the hose is laid for. */
@@ -54,6 +55,7 @@ export function planHose(hose: HoseGround, work: HoseWork): HosePlan {
     sections,
     shortestHoseM,
     overWetM: sum(sections.map(({ overWetM }) => overWetM)),
+    reach: reachOfWays(ground, all, hose.lengthM),
     warnings: hoseWarnings(hose, all, hosed),
   };
 }
