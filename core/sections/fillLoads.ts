@@ -20,13 +20,15 @@ interface LoadRequest {
   readonly swathM: number;
 }
 
+/** Less than this part of a load, or than a square of one swath, is not worth a cut and its flags. */
+const LEAST_PART = 0.1;
 /** Ground over the load by less than this part of it is rounding and asks for no further load. */
 const LOAD_SLACK = 1e-9;
 
 /**
  * What a piece of ground is to be cut to. Even: as few equal loads as it takes. Fewest: what fills up the load begun,
- * then full loads, and what is left begins the next one. A square of one swath is not cut off for either end as long
- * as the loads can spare it: nobody flags ground of one step.
+ * then full loads, and what is left begins the next one. Neither end is made too small to be worth its flags as long
+ * as the loads can spare it.
  */
 export function shareOf(region: Region, request: LoadRequest, { roomM2, spareM2 }: Begun): Share {
   const { loadAreaM2, policy, swathM } = request;
@@ -35,20 +37,26 @@ export function shareOf(region: Region, request: LoadRequest, { roomM2, spareM2 
   if (policy === 'even') {
     return { region, loads: Math.max(1, Math.ceil((areaM2 - slackM2) / loadAreaM2)), rests: [] };
   }
-  const leastM2 = swathM * swathM;
+  const leastM2 = Math.max(swathM * swathM, LEAST_PART * loadAreaM2);
   if (areaM2 <= roomM2 + slackM2) return { region, loads: 0, rests: [head(areaM2, roomM2)] };
-  let headM2 = roomM2 < slackM2 || (roomM2 < leastM2 && roomM2 <= spareM2) ? 0 : roomM2;
+  const isLeft = roomM2 < slackM2 || (roomM2 < leastM2 && roomM2 <= spareM2);
+  let headM2 = isLeft ? 0 : roomM2;
+  let toSpareM2 = Math.max(0, spareM2 - (isLeft ? roomM2 : 0));
   let loads = Math.floor((areaM2 - headM2 + slackM2) / loadAreaM2);
   let tailM2 = Math.max(0, areaM2 - headM2 - loads * loadAreaM2);
   if (tailM2 <= slackM2) tailM2 = 0;
   const shortM2 = leastM2 - tailM2;
-  if (tailM2 > 0 && headM2 >= shortM2 + leastM2 && shortM2 > 0 && shortM2 <= spareM2) {
-    headM2 -= shortM2;
+  const isFromHead = headM2 >= shortM2 + leastM2;
+  if (tailM2 > 0 && shortM2 > 0 && shortM2 <= toSpareM2 && (isFromHead || loads > 0)) {
+    // Taken from the head, or else a little from every full load.
+    if (isFromHead) headM2 -= shortM2;
     tailM2 = leastM2;
+    toSpareM2 -= shortM2;
   }
   if (loads === 0 && tailM2 === 0) loads = 1;
   const rests = headM2 > 0 ? [head(headM2, roomM2)] : [];
-  if (tailM2 > 0) rests.push({ end: 'tail', areaM2: tailM2, mostM2: Math.min(loadAreaM2, tailM2 + spareM2) });
+  if (tailM2 > 0)
+    rests.push({ end: 'tail', areaM2: tailM2, mostM2: Math.min(loadAreaM2, tailM2 + toSpareM2) });
   return { region, loads, rests };
 }
 

@@ -11,7 +11,7 @@ import { ProblemLines } from '../shared/ProblemLines.tsx';
 
 const POLICIES = [
   ['even', 'even loads in each zone'],
-  ['fewest', 'full loads, the rest last'],
+  ['fewest', 'full loads, from zone to zone'],
 ] as const satisfies readonly (readonly [SectionPolicy, string])[];
 
 /** How the ground is shared out in loads. */

@@ -39,10 +39,18 @@ describe('fewest', () => {
     expect(cutTo(25, 30, 10)).toEqual([0, 'head 25']);
   });
 
-  test('cuts off no strip less than a swath square when the loads can spare it', () => {
-    expect(cutTo(250, 3, 5)).toEqual([2, 'tail 50']); // 3 m² of room are less than 2 x 2 m and can be spared
-    expect(cutTo(250, 3, 2)).toEqual([2, 'head 3', 'tail 47']); // they cannot: the number of loads goes first
-    expect(cutTo(131, 30, 5)).toEqual([1, 'head 27', 'tail 4']); // 3 m² less in the head make the tail 2 x 2 m
+  test('cuts off no end less than a tenth of a load when the loads can spare it', () => {
+    expect(cutTo(250, 8, 9)).toEqual([2, 'tail 50']); // 8 m² of room are less than 10 and can be spared
+    expect(cutTo(250, 8, 5)).toEqual([2, 'head 8', 'tail 42']); // they cannot: the number of loads goes first
+    expect(cutTo(131, 30, 9)).toEqual([1, 'head 21', 'tail 10']); // 9 m² less in the head make the tail 10
+    expect(cutTo(203, 0, 9)).toEqual([2, 'tail 10']); // 3.5 m² less in each of the two
+    expect(cutTo(203, 0, 5)).toEqual([2, 'tail 3']); // 7 m² cannot be spared
+    expect(cutTo(9, 8, 60)).toEqual([0, 'tail 9']); // a zone that small is done whole
+  });
+
+  test('cuts off nothing less than a square of one swath either', () => {
+    const { rests } = shareOf(strip(250), { ...FEWEST, swathM: 5 }, { roomM2: 20, spareM2: 21 });
+    expect(rests.map(({ end }) => end)).toEqual(['tail']); // 20 m² of room are less than 5 x 5 m
   });
 
   test('leaves the tail to grow by no more than the loads can spare', () => {
