@@ -3,6 +3,7 @@ import { ChangeLayer } from './ChangeLayer.tsx';
 import { CutInHandLayer } from './CutInHandLayer.tsx';
 import { GridLines } from './GridLines.tsx';
 import { HandLayer } from './HandLayer.tsx';
+import { HoseLayer } from './HoseLayer.tsx';
 import { Hatches } from './Hatches.tsx';
 import type { Look } from './leafletMap.ts';
 import { Marks } from './Marks.tsx';
@@ -42,6 +43,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         onChoose={onSelect}
       />
       {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} yard={yard} />}
+      {plan !== null && <HoseLayer plan={plan} lens={lens} selection={selection} />}
       {preview.walk !== null && <WalkLayer walk={preview.walk} lens={lens} />}
       {props.change !== null && <ChangeLayer change={props.change} lens={lens} />}
       <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />

@@ -9,6 +9,7 @@ import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { FigureField } from '../shared/FigureField.tsx';
 import { parseName } from '../shared/parseName.ts';
 import { PagePart } from '../shared/PageHead.tsx';
+import { HoseCrossing } from './HoseCrossing.tsx';
 import { KeepOffPart } from './KeepOffPart.tsx';
 import { PlacingPart } from './PlacingPart.tsx';
 import { TakeAway } from './TakeAway.tsx';
@@ -52,6 +53,7 @@ export function SelectedOutline({ outline }: { readonly outline: Outline }) {
       </div>
       <PlacingPart outline={outline} />
       <KeepOffPart outline={outline} />
+      <HoseCrossing outline={outline} />
       <TakeAway part="outlines" id={outline.id} name={outline.name} />
     </PagePart>
   );

@@ -6,6 +6,7 @@ import { PlanNews } from '../shared/PlanNews.tsx';
 import { CoveragePart } from './CoveragePart.tsx';
 import { CutsPart } from './CutsPart.tsx';
 import { CutLineLedger } from './CutLineLedger.tsx';
+import { HosePart } from './HosePart.tsx';
 import { LanesPart } from './LanesPart.tsx';
 import { PolicyPart } from './PolicyPart.tsx';
 import { SectionLedger } from './SectionLedger.tsx';
@@ -26,6 +27,7 @@ export function WalkPage() {
       {job && <PolicyPart job={job} ground={plan?.ground ?? null} />}
       {job && <LanesPart job={job} ground={plan?.ground ?? null} />}
       {job && <StartPart job={job} />}
+      {job && <HosePart job={job} ground={plan?.ground ?? null} />}
       {plan && (
         <PagePart title="Sections" aside="in walking order">
           <SectionLedger plan={plan} units={units} />
