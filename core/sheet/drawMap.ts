@@ -1,9 +1,10 @@
 import type { JobPlan } from '../plan/index.ts';
+import type { Staking } from '../staking/index.ts';
 import type { PagePoint, Region } from '../spaces.ts';
 import type { Yard } from '../yard.ts';
 import { boxOutline, INK, pen, SOFT_INK, shape } from './drawing.ts';
 import { emptyRoom } from './labelRoom.ts';
-import { drawCutLines, drawTapes } from './mapFlags.ts';
+import { drawCornerNames, drawCutLines, drawTapes } from './mapFlags.ts';
 import { drawGround, drawPictures, outlineToPage } from './mapGround.ts';
 import { labelMarks, labelOutlines, labelSections, labelZones } from './mapLabels.ts';
 import { drawRoutes, numberRoutes, type PageRoute } from './mapPasses.ts';
@@ -14,6 +15,7 @@ import type { PageMark } from './page.ts';
 export interface MapSubject {
   readonly yard: Yard;
   readonly plan: JobPlan;
+  readonly staking: Staking;
   /** The sections this map is about; null = the whole yard. */
   readonly focus: readonly string[] | null;
   /** 0 = base pictures left out. */
@@ -34,8 +36,8 @@ export function drawMap(
   view: MapView,
   subject: MapSubject,
 ): { readonly marks: PageMark[]; readonly unnumbered: readonly number[] } {
-  const { yard, plan, focus } = subject;
-  const { sections, cutLines, passes, request } = plan.ground;
+  const { yard, plan, staking, focus } = subject;
+  const { sections, passes, request } = plan.ground;
   const inFocus = (sectionId: string) => focus === null || focus.includes(sectionId);
   const room = emptyRoom(shrunkFrame(view));
   const swathMm = (request.swathM * 1000) / view.scale;
@@ -55,7 +57,7 @@ export function drawMap(
     if (outline.kind !== 'zone') room.cutOuts.push(...subpaths);
   }
 
-  const shownLines = cutLines.filter(({ between }) => focus === null || between.some(inFocus));
+  const shownLines = staking.lines.filter(({ cutLine }) => focus === null || cutLine.between.some(inFocus));
   const cuts = drawCutLines(view, room, shownLines);
   const symbols = yard.marks.flatMap((mark) => {
     const centre = yardToPage(view, mark.at);
@@ -68,8 +70,9 @@ export function drawMap(
   const named = focus === null ? nameSections() : [];
   const numbers = numberPasses();
   const sectionNames = focus === null ? named : nameSections();
-  const tapes = focus === null ? [] : drawTapes(view, room, yard, shownLines, cutLines);
+  const tapes = focus === null ? [] : drawTapes(view, room, shownLines, yard.details.unitSystem);
   const labels = [
+    ...drawCornerNames(view, room, shownLines),
     ...labelMarks(view, room, yard.marks),
     ...labelOutlines(view, room, yard.outlines),
     ...(focus === null ? labelZones(view, room, plan.ground.resolved.zones) : []),

@@ -6,7 +6,6 @@
  * bytes, and any figure that is not already in the plan.
  */
 export { type CoverageFigures, coverageFigures } from './coverageFigures.ts';
-export { findFlagTapes, type FlagTape } from './flagTape.ts';
 export { layoutSheet, type SheetInput } from './layoutSheet.ts';
 export { textWidthMm } from './measureText.ts';
 export type {

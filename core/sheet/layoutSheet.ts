@@ -2,6 +2,7 @@ import type { JobPlan } from '../plan/index.ts';
 import { cautionsFor } from '../products/index.ts';
 import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
+import { stakeCuts } from '../staking/index.ts';
 import { formatDay } from '../units/index.ts';
 import type { Job, Yard } from '../yard.ts';
 import { mixPages } from './mixPages.ts';
@@ -13,6 +14,7 @@ import { schedulePages } from './schedulePages.ts';
 import { sectionPages } from './sectionPages.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
 import { sheetFigures } from './sheetFigures.ts';
+import { stakingPages } from './stakingPages.ts';
 import { drawHeader, drawTitleBlock } from './titleBlock.ts';
 
 export interface SheetInput {
@@ -29,7 +31,7 @@ export interface SheetInput {
 }
 
 /**
- * The printed sheet of one job: overview, a page for each section, areas, mix, notes. Pages are drawing steps
+ * The printed sheet of one job: overview, flags, a page for each section, areas, mix, notes. Pages are drawing steps
  * in millimetres; turning them into PDF bytes or SVG text is somebody else's work.
  *
  * @returns pages in printing order, all of the asked paper, map pages turned where the yard is wider than tall
@@ -58,6 +60,7 @@ export function layoutSheet(input: SheetInput): Result<SheetPage[]> {
     applicator,
     units,
     figures: sheetFigures(plan, units),
+    staking: stakeCuts(yard, plan.ground, units),
     isPoured: plan.productTotalL + plan.carrierTotalL > 0,
     paper: input.paper,
     scale: input.scale,
@@ -67,6 +70,7 @@ export function layoutSheet(input: SheetInput): Result<SheetPage[]> {
   if (!overview.ok) return overview;
   const drafts = [
     overview.value,
+    ...stakingPages(context),
     ...sectionPages(context),
     ...schedulePages(context),
     // A plan made without a product has nothing to mix.

@@ -1,9 +1,10 @@
-import type { CutLine } from '../sections/index.ts';
-import type { PagePoint } from '../spaces.ts';
-import { formatTape } from '../units/index.ts';
-import type { Yard } from '../yard.ts';
+import type { PagePoint, YardPoint } from '../spaces.ts';
+import { type Flag, pointsUsed, printedFlag, shortName, type StakedLine } from '../staking/index.ts';
+import type { UnitSystem } from '../yard.ts';
 import {
   at,
+  centredText,
+  circleOutline,
   FLAG_INK,
   growBox,
   INK,
@@ -15,28 +16,70 @@ import {
   textBox,
   WHITE,
 } from './drawing.ts';
-import { findFlagTapes, type FlagTape } from './flagTape.ts';
-import { isFree, type LabelRoom } from './labelRoom.ts';
+import { centredBox, findRoomBeside, isFree, type LabelRoom } from './labelRoom.ts';
 import { drawFlag, FLAG_HEIGHT_MM, FLAG_WIDTH_MM } from './mapSymbols.ts';
 import { type MapView, yardToPage } from './mapView.ts';
-import { textWidthMm } from './measureText.ts';
+import { type Face, textWidthMm } from './measureText.ts';
 import { distanceMm, edgesMeetBox, findStrokeInBox, insideSubpaths } from './pageGeometry.ts';
 import { boxOutline } from './drawing.ts';
 import type { PageMark } from './page.ts';
 
 /** Dashed cut lines with a flag at each end. Their places are noted in the room first, so labels keep off them. */
-export function drawCutLines(view: MapView, room: LabelRoom, cutLines: readonly CutLine[]): PageMark[] {
-  const flags: PageMark[] = [];
-  const lines = cutLines.map((cutLine) => {
+export function drawCutLines(view: MapView, room: LabelRoom, lines: readonly StakedLine[]): PageMark[] {
+  const marks = lines.map(({ cutLine }) => {
     const ends = [yardToPage(view, cutLine.from), yardToPage(view, cutLine.to)] as const;
     room.lines.add({ points: ends, closed: false });
-    for (const foot of ends) {
-      flags.push(...drawFlag(foot));
-      room.taken.push(flagBox(foot));
-    }
     return line(ends, pen(FLAG_INK, 0.5, [2, 1.1]));
   });
-  return [...lines, ...flags];
+  return [...marks, ...drawFlags(view, room, flagsOf(lines))];
+}
+
+function flagsOf(lines: readonly StakedLine[]): readonly Flag[] {
+  return [...new Set(lines.flatMap(({ flags }) => flags))];
+}
+
+const LETTER_MM = 3.4;
+
+/** Every flag and, beside it, its letter: the first of all labels, because the table is read by it. */
+function drawFlags(view: MapView, room: LabelRoom, flags: readonly Flag[]): PageMark[] {
+  const feet = flags.map((flag) => ({ flag, foot: yardToPage(view, flag.at) }));
+  for (const { foot } of feet) room.taken.push(flagBox(foot));
+  const letters = feet.flatMap(({ flag, foot }) => {
+    if (!isFree({ ...room, taken: [] }, flagBox(foot))) return [];
+    const widthMm = textWidthMm(flag.letter, LETTER_MM, 'condensed-bold') + 0.6;
+    const place = findRoomBeside(room, flagBox(foot), widthMm, LETTER_MM);
+    return place === undefined ? [] : putWords(room, place, flag.letter, LETTER_MM, 'condensed-bold');
+  });
+  return [...feet.flatMap(({ foot }) => drawFlag(foot)), ...letters];
+}
+
+const CORNER_MM = 2.5;
+
+/** The numbers of corners that are not alone on their side, where the tapes of these lines begin. */
+export function drawCornerNames(view: MapView, room: LabelRoom, lines: readonly StakedLine[]): PageMark[] {
+  return pointsUsed(flagsOf(lines), lines).flatMap((point) => {
+    const words = shortName(point);
+    const corner = yardToPage(view, point.at);
+    if (words === null || !isFree({ ...room, taken: [] }, centredBox(corner, 1, 1))) return [];
+    const widthMm = textWidthMm(words, CORNER_MM, 'condensed') + 0.6;
+    const place = findRoomBeside(room, centredBox(corner, 1, 1), widthMm, CORNER_MM);
+    if (place === undefined) return [];
+    return [
+      shape([circleOutline(corner, 0.55)], WHITE, pen(INK, 0.2)),
+      ...putWords(room, place, words, CORNER_MM, 'condensed'),
+    ];
+  });
+}
+
+/** Words on white, so that no line runs through them. */
+function putWords(room: LabelRoom, place: PagePoint, words: string, sizeMm: number, face: Face): PageMark[] {
+  const box = centredBox(place, textWidthMm(words, sizeMm, face) + 0.6, sizeMm);
+  room.taken.push(box);
+  const crossed = room.lines.countMeeting(box) > 0;
+  return [
+    ...(crossed ? [shape([boxOutline(growBox(box, -0.1))], WHITE, null)] : []),
+    centredText(place, words, { sizeMm, face, colour: INK }),
+  ];
 }
 
 function flagBox(foot: PagePoint): PageBox {
@@ -61,24 +104,26 @@ const PLACES = [
 export function drawTapes(
   view: MapView,
   room: LabelRoom,
-  yard: Yard,
-  cutLines: readonly CutLine[],
-  allLines: readonly CutLine[],
+  lines: readonly StakedLine[],
+  units: UnitSystem,
 ): PageMark[] {
-  // Cut lines that meet share a flag; its tape is drawn once.
-  const drawn = new Set<string>();
-  return cutLines.flatMap((cutLine) =>
-    findFlagTapes(yard, cutLine, allLines).flatMap((tape) => {
-      if (tape === undefined) return [];
-      const key = [tape.flag, tape.corner].map(({ xM, yM }) => `${xM.toFixed(3)} ${yM.toFixed(3)}`).join(' ');
-      if (drawn.has(key)) return [];
-      drawn.add(key);
-      return drawTape(view, room, yard, tape);
-    }),
-  );
+  return flagsOf(lines).flatMap((flag) => {
+    const { setting, at: place } = flag;
+    if (setting.kind !== 'edge' || setting.off !== null) return [];
+    const printed = printedFlag(flag, units);
+    if (printed.kind !== 'edge') return [];
+    return drawTape(view, room, { corner: setting.corner.at, flag: place, words: printed.along });
+  });
 }
 
-function drawTape(view: MapView, room: LabelRoom, yard: Yard, tape: FlagTape): PageMark[] {
+interface Tape {
+  readonly corner: YardPoint;
+  readonly flag: YardPoint;
+  readonly words: string;
+}
+
+function drawTape(view: MapView, room: LabelRoom, tape: Tape): PageMark[] {
+  const { words } = tape;
   const corner = yardToPage(view, tape.corner);
   const flag = yardToPage(view, tape.flag);
   const [a, b] =
@@ -86,7 +131,6 @@ function drawTape(view: MapView, room: LabelRoom, yard: Yard, tape: FlagTape): P
       ? [corner, flag]
       : [flag, corner];
   const lengthMm = distanceMm(a, b);
-  const words = formatTape(tape.alongM, yard.details.unitSystem);
   const leastMm = textWidthMm(words, SIZE_MM, 'condensed') + 3;
   if (lengthMm < leastMm) return [];
   const ux = (b.xMm - a.xMm) / lengthMm;

@@ -1,4 +1,5 @@
 import type { Section } from '../sections/index.ts';
+import { flagsLedger, linesLedger, stakesOf } from './flagLedgers.ts';
 import { at, line, type PageBox, pen, RULE, SOFT_INK, text } from './drawing.ts';
 import {
   drawLedger,
@@ -10,7 +11,6 @@ import {
 } from './ledger.ts';
 import type { PageMark } from './page.ts';
 import { passTables } from './passTable.ts';
-import { flagsLedger } from './sectionLedgers.ts';
 import type { SheetContext } from './sheetContext.ts';
 import type { LoadFigures } from './sheetFigures.ts';
 
@@ -19,8 +19,11 @@ const TITLE_MM = 3.6;
 const FLAGS_MM = 86;
 
 /** What the tables under a map need, at most two fifths of the page. */
-export function tablesHeightMm({ plan }: SheetContext, section: Section, bodyMm: number): number {
-  const flagRows = 2 * plan.ground.cutLines.filter(({ between }) => between.includes(section.id)).length;
+export function tablesHeightMm(context: SheetContext, section: Section, bodyMm: number): number {
+  const { plan } = context;
+  const { flags, lines } = sectionFlags(context, section, FLAGS_MM);
+  // The lines stand under the flags with a heading of their own, about two rows high.
+  const flagRows = flags.rows.length === 0 ? 0 : flags.rows.length + lines.rows.length + 2;
   const passRows = plan.ground.passes.filter((pass) => pass.sectionId === section.id).length;
   const rows = Math.max(flagRows, Math.ceil(passRows / (flagRows > 0 ? 2 : 3)), 4);
   return Math.min(TITLE_MM + LEDGER_HEAD_MM + rows * LEDGER_ROW_MM + 2, bodyMm * 0.4);
@@ -35,17 +38,16 @@ export function drawSectionTables(
 ): PageMark[] {
   const { plan } = context;
   const { section } = load;
-  const cutLines = plan.ground.cutLines.filter(({ between }) => between.includes(section.id));
-  const flags = flagsLedger(context, section, cutLines);
+  const flagsMm = beside ? tables.widthMm : FLAGS_MM;
+  const { flags, lines } = sectionFlags(context, section, flagsMm);
+  const hasFlags = lines.rows.length > 0;
   const marks: PageMark[] = [];
   let room = tables;
   let footMm = tables.yMm;
-  if (flags !== null) {
-    const widthMm = beside ? tables.widthMm : FLAGS_MM;
-    const rows = rowsIn(tables.heightMm * (beside ? 0.5 : 1));
-    const shown = { ...flags, rows: firstRows(flags.rows, rows) };
-    marks.push(...drawTitled(tables, widthMm, 'Flags, taped along edge or line', shown));
-    const downMm = TITLE_MM + ledgerHeightMm(shown) + GAP_MM;
+  if (hasFlags) {
+    const flagTables = drawFlagTables(tables, flagsMm, tables.heightMm * (beside ? 0.6 : 1), flags, lines);
+    marks.push(...flagTables.marks);
+    const downMm = flagTables.heightMm + GAP_MM;
     const rightMm = FLAGS_MM + GAP_MM;
     footMm += downMm;
     room = beside
@@ -53,7 +55,7 @@ export function drawSectionTables(
       : { ...tables, xMm: tables.xMm + rightMm, widthMm: tables.widthMm - rightMm };
   }
   const passes = plan.ground.passes.filter((pass) => pass.sectionId === section.id);
-  const groups = beside ? 1 : flags === null ? 3 : 2;
+  const groups = beside ? 1 : hasFlags ? 2 : 3;
   const groupMm = (room.widthMm - (groups - 1) * GAP_MM) / groups;
   passTables(context, load, passes, Math.max(1, rowsIn(room.heightMm)), groups).forEach((ledger, i) => {
     const box = { ...room, xMm: room.xMm + i * (groupMm + GAP_MM) };
@@ -64,11 +66,35 @@ export function drawSectionTables(
   return [...marks, ...drawNoteLines(left)];
 }
 
-/** As many rows as fit; when some do not, the last one says how many are left to the map. */
+function sectionFlags(context: SheetContext, section: Section, widthMm: number) {
+  const { flags, lines } = stakesOf(context, [section]);
+  const { units } = context;
+  return { flags: flagsLedger(flags, units, widthMm), lines: linesLedger(lines, units, widthMm) };
+}
+
+/** The lines under the flags; flags for which there is no room are counted and left to the page that has them all. */
+function drawFlagTables(box: PageBox, widthMm: number, roomMm: number, flags: Ledger, lines: Ledger) {
+  const linesMm = TITLE_MM + ledgerHeightMm(lines);
+  const fits = TITLE_MM + ledgerHeightMm(flags) + GAP_MM / 2 + linesMm <= roomMm;
+  const shown = fits ? flags : { ...flags, rows: firstRows(flags.rows, rowsIn(roomMm)) };
+  const flagsMm = TITLE_MM + ledgerHeightMm(shown);
+  const below = { ...box, yMm: box.yMm + flagsMm + GAP_MM / 2 };
+  return {
+    marks: [
+      ...drawTitled(box, widthMm, 'Flags', shown),
+      ...(fits ? drawTitled(below, widthMm, 'Lines', lines) : []),
+    ],
+    heightMm: fits ? flagsMm + GAP_MM / 2 + linesMm : flagsMm,
+  };
+}
+
+/** As many rows as fit; when some do not, the last one says where the rest is. */
 function firstRows(rows: readonly LedgerRow[], most: number): readonly LedgerRow[] {
-  if (rows.length <= most) return rows;
-  const left = rows.length - most + 1;
-  return [...rows.slice(0, most - 1), ['', '', '', `${left} more: map`]];
+  const room = Math.max(0, most - 1);
+  return [
+    ...rows.slice(0, room),
+    ['', '', rows.length > room ? 'more on the page of flags' : 'lines on the page of flags'],
+  ];
 }
 
 function rowsIn(heightMm: number): number {

@@ -1,4 +1,5 @@
 import type { JobPlan } from '../plan/index.ts';
+import type { Staking } from '../staking/index.ts';
 import type { Applicator, Job, Product, UnitSystem, Yard } from '../yard.ts';
 import type { PaperPlan, Paper } from './paper.ts';
 import type { PageMark } from './page.ts';
@@ -12,6 +13,8 @@ export interface SheetContext {
   readonly product: Product;
   readonly applicator: Applicator;
   readonly figures: SheetFigures;
+  /** How the ends of the cut lines are set. */
+  readonly staking: Staking;
   /** false = a plan that is only walked: the columns of product and carrier would hold nothing but zeros. */
   readonly isPoured: boolean;
   readonly units: UnitSystem;

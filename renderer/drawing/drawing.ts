@@ -19,7 +19,7 @@ import type { WalkContext } from './walkCuts.ts';
 
 /** What the person has picked out; the same pick is shown orange on the sketch and in the columns. */
 export type Selection = {
-  readonly kind: 'outline' | 'mark' | 'picture' | 'section' | 'check' | 'cut';
+  readonly kind: 'outline' | 'mark' | 'picture' | 'section' | 'check' | 'cut' | 'flag';
   readonly id: string;
 } | null;
 

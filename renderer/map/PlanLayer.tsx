@@ -4,7 +4,8 @@ import type { GroundPlan } from '../../core/plan/index.ts';
 import type { Yard } from '../../core/yard.ts';
 import type { Section } from '../../core/sections/index.ts';
 import { alongLine, type Selection, type Xy } from '../drawing/index.ts';
-import { CutLines, tapeAsks } from './CutLines.tsx';
+import { stakingOf } from '../shared/stakingOf.ts';
+import { CutLines, flagAsks } from './CutLines.tsx';
 import { fits, insidePlace, type LabelAsk, placeLabels } from './labels.ts';
 import type { Lens } from './lens.ts';
 
@@ -48,7 +49,12 @@ export const PlanLayer = memo(function PlanLayer(props: PlanLayerProps & { reado
       {plan.passes.map((pass) => (
         <PassLine key={pass.order} pass={pass} lens={lens} swathPx={swathPx} selection={selection} />
       ))}
-      <CutLines cutLines={plan.cutLines} lens={lens} units={yard.details.unitSystem} />
+      <CutLines
+        staking={stakingOf(yard, plan)}
+        lens={lens}
+        units={yard.details.unitSystem}
+        selection={selection}
+      />
       <Words plan={plan} lens={lens} selection={selection} yard={yard} />
     </g>
   );
@@ -99,9 +105,9 @@ interface Word {
   readonly draw: (at: Xy) => ReactNode;
 }
 
-/** Section letters, tape distances, pass numbers: placed in that order, so that none lies on another. */
+/** Flags, section letters, pass numbers: placed in that order, so that none lies on another. */
 function Words(props: PlanLayerProps & { readonly yard: Yard }) {
-  const words = [...letterWords(props), ...tapeWords(props), ...numberWords(props)];
+  const words = [...flagWords(props), ...letterWords(props), ...numberWords(props)];
   const placed = placeLabels(words.map(({ ask }) => ask));
   return (
     <g>
@@ -129,10 +135,10 @@ function letterWords({ plan, lens, selection }: PlanLayerProps): readonly Word[]
   });
 }
 
-function tapeWords({ plan, lens, yard }: PlanLayerProps & { readonly yard: Yard }): readonly Word[] {
-  return tapeAsks(plan.cutLines, yard, lens).map(({ ask, text }) => ({
+function flagWords({ plan, lens, yard }: PlanLayerProps & { readonly yard: Yard }): readonly Word[] {
+  return flagAsks(stakingOf(yard, plan), yard.details.unitSystem, lens).map(({ ask, text, className }) => ({
     ask,
-    draw: (at) => <Written at={at} words={text} className="flag-text" />,
+    draw: (at) => <Written at={at} words={text} className={className} />,
   }));
 }
 

@@ -1,6 +1,13 @@
 import { distanceM } from '../../../core/kernel/index.ts';
 import type { GroundPlan } from '../../../core/plan/index.ts';
 import { ok, type Result, trouble } from '../../../core/result.ts';
+import {
+  checkWords,
+  printedFlag,
+  printedLine,
+  settingWords,
+  stakeCuts,
+} from '../../../core/staking/index.ts';
 import type { Yard } from '../../../core/yard.ts';
 import { feature, type GeoJsonFile, line, polygon } from './geoJson.ts';
 import { planSummaryOf } from './summary.ts';
@@ -37,10 +44,20 @@ export function planToGeoJson(
       polygon(origin, [region]),
     );
   });
-  const cutLines = plan.cutLines.map(({ from, to, between, cut }) => {
+  const units = yard.details.unitSystem;
+  const staking = stakeCuts(yard, plan, units);
+  const cutLines = staking.lines.map((staked) => {
+    const { from, to, between, cut } = staked.cutLine;
+    const flags = staked.flags.map((flag) => {
+      return { letter: flag.letter, words: settingWords(printedFlag(flag, units)) };
+    });
+    const checks = printedLine(staked, units).checks.map(checkWords);
     const held = (plan.cuts[cut]?.heldId ?? null) !== null;
     const lengthM = distanceM(from, to);
-    return feature({ role: 'cut-line', between, cut: cut + 1, held, lengthM }, line(origin, [from, to]));
+    return feature(
+      { role: 'cut-line', between, cut: cut + 1, held, lengthM, flags, checks },
+      line(origin, [from, to]),
+    );
   });
   const passes = plan.passes.map(({ sectionId, order, round, kind, lengthM, line: points }) =>
     feature({ role: 'pass', section: sectionId, order, round, kind, lengthM }, line(origin, points)),

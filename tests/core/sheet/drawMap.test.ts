@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { drawMap } from '../../../core/sheet/drawMap.ts';
 import { viewOf } from '../../../core/sheet/mapView.ts';
+import { stakeCuts } from '../../../core/staking/index.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
 import { THREE_ZONES } from '../../support/handMadeYards.ts';
 import { marksOf, textsOf } from '../../support/sheetPages.ts';
@@ -8,7 +9,8 @@ import { marksOf, textsOf } from '../../support/sheetPages.ts';
 const { yard, plan } = handMadePlan(THREE_ZONES);
 const BOX = { xMm: 10, yMm: 10, widthMm: 190, heightMm: 200 };
 const BOUNDS = { minXM: 0, minYM: 0, maxXM: 40, maxYM: 30 };
-const subject = { yard, plan, focus: null, pictureOpacity: 0 };
+const staking = stakeCuts(yard, plan.ground, 'us');
+const subject = { yard, plan, staking, focus: null, pictureOpacity: 0 };
 
 test('all of a map but its frame is cut off at the frame', () => {
   const [clip, frame, ...more] = drawMap(viewOf(BOUNDS, BOX, 240), subject).marks;

@@ -38,22 +38,23 @@ describe('on every page of every sheet', () => {
   }
 });
 
-test('a sheet runs from overview over sections, areas and mix to notes, numbered n of m', () => {
+test('a sheet runs from overview over flags, sections, areas and mix to notes, numbered n of m', () => {
   const pages = sheetOf(NINE_SECTIONS);
   const titles = pages.map((page) => textsOf(page.marks)[0]);
   const sections = Array.from({ length: 9 }, (_, i) => `Section A${i + 1}`);
-  expect(titles.slice(0, 11)).toEqual(['Overview', ...sections, 'Areas']); // nine sections in the fixture
+  expect(titles.slice(0, 12)).toEqual(['Overview', 'Flags', ...sections, 'Areas']); // nine sections in the fixture
   expect(titles.slice(-1)).toEqual(['Notes']);
   pages.forEach((page, i) => {
     expect(textsOf(page.marks)).toContain(`${i + 1} of ${pages.length}`);
   });
 });
 
-test('every page carries yard, job, both dates and its scale', () => {
-  for (const page of sheetOf(NINE_SECTIONS).slice(0, 10)) {
+test('every page carries yard, job and both dates, and every map its scale', () => {
+  for (const page of sheetOf(NINE_SECTIONS).slice(0, 11)) {
     const words = textsOf(page.marks);
     for (const word of ['12 Orchard Rise', 'Spring feed', '25 Nov 2026', '12 May 2026'])
       expect(words).toContain(word);
+    if (words[0] === 'Flags') continue;
     expect(words.some((word) => /^1 in = \d+ ft \(1:\d+\)$/.test(word))).toBe(true);
   }
 });

@@ -19,7 +19,7 @@ test('ground too large for any scale is still drawn, at the smallest', () => {
 });
 
 test('every section of a grouped page carries its area and amount', () => {
-  const [, group] = sheetOf(MANY_SECTIONS);
+  const group = sheetOf(MANY_SECTIONS).find(({ marks }) => textsOf(marks)[0]?.startsWith('Sections'));
   const captions = textsOf(group?.marks ?? []).filter((word) => word.endsWith(' mL'));
   expect(captions).toHaveLength(SECTIONS_TO_A_PAGE);
   for (const caption of captions) expect(caption).toBe('100.0 m², 95.0 mL'); // 5 m × 20 m at 0.95 mL/m²

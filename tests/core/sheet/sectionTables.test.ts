@@ -39,11 +39,13 @@ test('tables never ask for more than two fifths of the page', () => {
   }
 });
 
-test('flags that do not fit are counted, not dropped in silence', () => {
+test('flags that do not fit are left to the page of flags, and it says so', () => {
   const context = contextOf(NINE_SECTIONS);
   const load = context.figures.loads[1];
   if (load === undefined) throw new Error('no load');
-  // A2 has two cut lines, four rows; a box of 25 mm holds two rows of 5.4 mm under title and head
   const words = textsOf(drawSectionTables(context, load, { ...BELOW, heightMm: 25 }, false));
-  expect(words).toContain('3 more: map'); // one row shown, three left
+  expect(words).toContain('more on the page of flags');
+  expect(words).not.toContain('Lines');
+  const roomy = textsOf(drawSectionTables(context, load, BESIDE, true));
+  expect(roomy).toContain('Lines');
 });
