@@ -81,7 +81,7 @@ export function promptOf(given: DrawingState, units: UnitSystem, yard: Yard, may
     case 'cut':
       return { ...common, ...cutPrompt(state) };
     case 'add-cut': {
-      const text = `Click where the cut ${state.from === null ? 'begins' : 'ends'}, on the edge, or type:`;
+      const text = `Click the edge where the cut ${state.from === null ? 'begins' : 'ends'}, or type:`;
       const typedLabel = 'East, north, or how far along the edge';
       return { ...common, text, typedLabel, snapped: snapWords(state.aim?.snap.words) };
     }

@@ -46,7 +46,10 @@ function findCuts(walk: WalkContext): readonly NamedCut[] {
   const free = planned.filter(
     (cut) => cut.heldId === null && !job.heldCuts.some((other) => isSameLine(other, cut)),
   );
-  return [...held, ...free.map((cut): NamedCut => ({ ...cut, id: nameOf(cut) }))];
+  const named = [...held, ...free.map((cut): NamedCut => ({ ...cut, id: nameOf(cut) }))];
+  // In the plan’s order, so that holding one does not move it in the ledger; those it has not made yet come last.
+  const placeOf = ({ runs }: NamedCut): number => runs[0] ?? Number.POSITIVE_INFINITY;
+  return named.toSorted((a, b) => (placeOf(a) === placeOf(b) ? 0 : placeOf(a) - placeOf(b)));
 }
 
 /** A cut of the plan's own has no id; its place names it as long as it stays there. */

@@ -128,7 +128,7 @@ export function FootLine(props: FootLineProps) {
           </>
         )}
         {prompt.snapped && <span className="foot-soft">{prompt.snapped}</span>}
-        {moreLoads > 0 && <span className="foot-more">{counted(moreLoads, 'load')} more than need be</span>}
+        {moreLoads > 0 && <span className="foot-more">{counted(moreLoads, 'load')} more</span>}
       </div>
       {metresPerPx !== null && (
         <div className="foot-cell">

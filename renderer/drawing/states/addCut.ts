@@ -10,7 +10,7 @@ import {
   tapeMarkM,
 } from '../../../core/sections/index.ts';
 import type { YardPoint } from '../../../core/spaces.ts';
-import { formatTape, parseLength } from '../../../core/units/index.ts';
+import { parseLength } from '../../../core/units/index.ts';
 import type { ResolvedZone } from '../../../core/zones/index.ts';
 import type {
   AddCutState,
@@ -91,8 +91,7 @@ function aimAt(
     bestM = farM;
   }
   if (best === null) return { snap: unsnapped(at), on: null };
-  const words = `${formatTape(best.place.alongM, context.units)} along the edge`;
-  return { snap: { at: best.place.at, to: 'edge', words }, on: best };
+  return { snap: { at: best.place.at, to: 'edge', words: 'the edge' }, on: best };
 }
 
 function point(state: AddCutState, aim: CutAim, context: DrawingContext): Step {
