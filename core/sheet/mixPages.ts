@@ -54,8 +54,8 @@ function loadTable({ figures, units, applicator }: SheetContext): FlowItem {
     ledger: {
       columns: [
         { title: 'load', share: 0.6, align: 'right' },
-        { title: 'section', share: 0.8, align: 'left' },
-        { title: 'zone', share: 1.8, align: 'left' },
+        { title: 'sections', share: 1.4, align: 'left' },
+        { title: 'zone', share: 1.7, align: 'left' },
         {
           title: `${figures.isMixedBySurface ? 'surface' : 'treats'}, ${areaFigure(0, units).unit}`,
           share: 1,

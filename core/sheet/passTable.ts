@@ -1,5 +1,5 @@
 import type { Pass } from '../passes/index.ts';
-import { formatTime, lengthFigure, volumeFigure, volumeUnitFor } from '../units/index.ts';
+import { formatTime, lengthFigure, sum, volumeFigure, volumeUnitFor } from '../units/index.ts';
 import { type Ledger, type LedgerRow, withoutColumns } from './ledger.ts';
 import type { SheetContext } from './sheetContext.ts';
 import type { LoadFigures } from './sheetFigures.ts';
@@ -7,7 +7,7 @@ import type { LoadFigures } from './sheetFigures.ts';
 /**
  * The passes of one load in walking order, with what should be left in the bottle or tank after each, so that a
  * drift shows on the third pass and not at an empty bottle. When there are more passes than rows, every second,
- * third, … is listed and always the last.
+ * third, … is listed and always the last. Where sections share the load, what is for those walked later stays in.
  *
  * @param groups how many tables stand side by side
  */
@@ -39,24 +39,34 @@ export function passTables(
 }
 
 /** A hose-end bottle holds product alone; a tank the whole mix. */
-function filledL(context: SheetContext, load: LoadFigures): number {
-  return context.applicator.kind === 'hose-end' ? load.productL : load.productL + load.carrierL;
+function filledL(
+  { applicator }: SheetContext,
+  { productL, carrierL }: Pick<LoadFigures, 'productL' | 'carrierL'>,
+): number {
+  return applicator.kind === 'hose-end' ? productL : productL + carrierL;
+}
+
+/** What of the load is for the sections walked after this one. */
+function keptL(context: SheetContext, load: LoadFigures): number {
+  const parts = context.figures.fills.find(({ number }) => number === load.load)?.parts ?? [];
+  return sum(parts.slice(parts.indexOf(load) + 1).map((later) => filledL(context, later)));
 }
 
 function levelUnit(context: SheetContext, load: LoadFigures) {
   return context.applicator.kind === 'hose-end'
     ? context.figures.productUnit
-    : volumeUnitFor(filledL(context, load), context.units);
+    : volumeUnitFor(filledL(context, load) + keptL(context, load), context.units);
 }
 
 function passRows(context: SheetContext, load: LoadFigures, passes: readonly Pass[]): LedgerRow[] {
   const { units, plan } = context;
   const totalM = passes.reduce((sum, pass) => sum + pass.lengthM, 0);
   const unit = levelUnit(context, load);
+  const [ownL, laterL] = [filledL(context, load), keptL(context, load)];
   let walkedM = 0;
   return passes.map((pass, i) => {
     walkedM += pass.lengthM;
-    const leftL = i === passes.length - 1 ? 0 : filledL(context, load) * (1 - walkedM / totalM);
+    const leftL = laterL + (i === passes.length - 1 ? 0 : ownL * (1 - walkedM / totalM));
     return [
       { entry: String(pass.order), soft: pass.kind === 'perimeter' ? 'edge' : 'lane' },
       lengthFigure(pass.lengthM, units).text,

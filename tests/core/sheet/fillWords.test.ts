@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { sectionsOfFill, zonesOfFill } from '../../../core/sheet/fillWords.ts';
 import { sheetFigures } from '../../../core/sheet/sheetFigures.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
-import { THREE_ZONES } from '../../support/handMadeYards.ts';
+import { MANY_SECTIONS, THREE_ZONES } from '../../support/handMadeYards.ts';
 import { inOneLoad } from '../../support/sheetContexts.ts';
 
 const { plan } = handMadePlan(THREE_ZONES);
@@ -13,6 +13,12 @@ function wordsOf(shared: typeof plan): (readonly [string, string])[] {
 
 test('one section is named alone', () => {
   expect(wordsOf(plan).at(-1)).toEqual(['C1', 'Front lawn']);
+});
+
+test('of many the first few are listed and the others counted', () => {
+  const parts = sheetFigures(handMadePlan(MANY_SECTIONS).plan, 'us').loads.slice(0, 6);
+  expect(sectionsOfFill({ parts })).toBe('A1, A2, A3 and 3 more'); // six
+  expect(sectionsOfFill({ parts: parts.slice(0, 4) })).toBe('A1, A2, A3 and A4');
 });
 
 test('sections that share a load are listed, their zones each once', () => {

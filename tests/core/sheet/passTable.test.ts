@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { passTables } from '../../../core/sheet/passTable.ts';
+import { type LoadFigures, sheetFigures } from '../../../core/sheet/sheetFigures.ts';
 import { expectNear } from '../../support/expectNear.ts';
-import { NINE_SECTIONS, LONG_STRIP } from '../../support/handMadeYards.ts';
-import { contextOf } from '../../support/sheetContexts.ts';
+import { NINE_SECTIONS, LONG_STRIP, THREE_ZONES } from '../../support/handMadeYards.ts';
+import { contextOf, inOneLoad } from '../../support/sheetContexts.ts';
 
 function rowsOf(ground: typeof NINE_SECTIONS, rowsEach: number, groups: number) {
   const context = contextOf(ground);
@@ -31,6 +32,19 @@ test('the bottle is empty after the last pass, and falls with the way walked', (
   const walked = passes[0]?.lengthM ?? 0;
   // proportion by hand: what is left is the part of the way left; printed to a tenth of a US fl oz of 29.57 mL
   expectNear(levels[0] ?? 0, ((load.productL / 0.0295735295625) * (total - walked)) / total, 0.05, 'fl oz');
+});
+
+test('where two sections share a load, what the second one takes is left after the first', () => {
+  const made = contextOf(THREE_ZONES);
+  const plan = inOneLoad(made.plan, 'B1', 'C1');
+  const context = { ...made, plan, figures: sheetFigures(plan, made.units) };
+  const [first, second] = context.figures.loads.slice(-2) as [LoadFigures, LoadFigures];
+  const lastLevelOf = (load: LoadFigures): number => {
+    const passes = plan.ground.passes.filter((pass) => pass.sectionId === load.section.id);
+    return Number(entry(passTables(context, load, passes, 40, 1)[0]?.rows.at(-1)?.at(-1)));
+  };
+  expectNear(lastLevelOf(first), second.productL / 0.0295735295625, 0.05, 'fl oz'); // 29.57 mL; to a tenth
+  expect(lastLevelOf(second)).toBe(0);
 });
 
 test('a tank is read by its whole mix, in litres', () => {
