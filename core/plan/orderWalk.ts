@@ -19,7 +19,7 @@ const NEIGHBOUR_PART = 0.5;
  * Puts loads and their sections in the order they are walked, and names both anew so that numbers rise on the way:
  * sections within their zone, loads through the whole plan. The sections of one load follow each other.
  *
- * With a hose, the loads of one spigot follow each other, that with the farthest section first, so that neither
+ * With a hose, the loads of one spigot follow each other, that farthest from it first, so that neither
  * feet nor hose cross turf already treated. Without one, the way between the middles of sections is kept short, and
  * begins and ends where the person wants.
  *
@@ -73,20 +73,31 @@ function nearStops(stops: readonly Stop[], stepM: StepM): Stop[] {
   );
 }
 
+/**
+ * Far to near by the place of a section a hose comes to first: a hose on its shortest way to one section comes over
+ * another only where that is nearer, so from one spigot, with a load for each section, it never lies on turf treated before. Worked out here.
+ */
 function farStops(stops: readonly Stop[], stepM: StepM, needs: readonly HoseDistance[]): Stop[] {
-  const neededM = (place: number): number => needs[place]?.neededM ?? 0;
-  const loads = stops.map((stop) => stop.toSorted((a, b) => neededM(b) - neededM(a)));
+  const farFirst = (a: number, b: number): number =>
+    offM(needs[b]?.nearestM) - offM(needs[a]?.nearestM) || offM(needs[b]?.neededM) - offM(needs[a]?.neededM);
+  const loads = stops.map((stop) => stop.toSorted(farFirst));
   const bySpigot = new Map<string, Stop[]>();
   for (const load of loads) {
     const spigotId = needs[load[0] as number]?.spigotId ?? '';
     bySpigot.set(spigotId, [...(bySpigot.get(spigotId) ?? []), load]);
   }
   const spigots = [...bySpigot.values()].map((own) =>
-    own.toSorted((a, b) => neededM(b[0] as number) - neededM(a[0] as number)),
+    // Of a load of several sections the one nearest to the spigot is crossed most: it says when the load's turn is.
+    own.toSorted((a, b) => farFirst(a.at(-1) as number, b.at(-1) as number)),
   );
   // Which spigot comes first is free; its loads are not turned round.
   const ends = spigots.map((own) => [own[0]?.[0] as number, own.at(-1)?.at(-1) as number] as const);
   return inFixedDirection(ends, stepM).flatMap((i) => spigots[i] as Stop[]);
+}
+
+/** A section no hose gets to is done without one, first of all. */
+function offM(lengthM: number | undefined): number {
+  return Math.min(lengthM ?? 0, Number.MAX_VALUE);
 }
 
 /** Always on to the nearest of what is come to at its first place and left at its last. */
