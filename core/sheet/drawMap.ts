@@ -58,12 +58,13 @@ export function drawMap(
   }
 
   const shownLines = staking.lines.filter(({ cutLine }) => focus === null || cutLine.between.some(inFocus));
-  const cuts = drawCutLines(view, room, shownLines);
+  // Before the letters of the flags: a spigot may stand beside one.
   const symbols = yard.marks.flatMap((mark) => {
     const centre = yardToPage(view, mark.at);
     room.taken.push(symbolBox(centre));
     return drawMark(mark.kind, centre);
   });
+  const cuts = drawCutLines(view, room, shownLines);
   const nameSections = () => labelSections(view, room, sections, focus);
   const numberPasses = () => (swathMm >= NUMBERED_SWATH_MM ? numberRoutes(room, routes) : UNNUMBERED);
   // The overview is read for the sections, a section's own map for its passes: those get the first choice of room.
