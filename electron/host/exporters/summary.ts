@@ -36,10 +36,19 @@ export interface ZoneSummary {
   readonly sigmaM2: number | null;
 }
 
+/** One fill of the applicator; its area is the one amounts are worked out from. */
+export interface Fill {
+  readonly load: number;
+  readonly sections: readonly string[];
+  readonly areaM2: number;
+}
+
 export interface PlanSummary extends Summary {
   readonly request: Readonly<Record<string, unknown>>;
   readonly sections: readonly Readonly<Record<string, unknown>>[];
   readonly loads: number;
+  /** Load for load, in walking order. */
+  readonly fills: readonly Fill[];
   readonly lengths: { readonly onM: number; readonly offM: number; readonly totalM: number };
   readonly timeS: number;
   /** In percent of the treated area. */
@@ -112,6 +121,9 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
       return { id, zone: zoneName, load, areaM2, sigmaM2: sigmas.get(id) ?? null, ...figures };
     }),
     loads: plan.loads.length,
+    fills: plan.loads.map(({ number, sectionIds, areaM2 }) => {
+      return { load: number, sections: sectionIds, areaM2 };
+    }),
     lengths: { onM: onLengthM, offM: offLengthM, totalM: onLengthM + offLengthM },
     timeS: plan.timeS,
     coverage: {
@@ -125,7 +137,12 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
 }
 
 /** What was asked for, in figures; of the hose its length, what it keeps from corners and its spigots by name. */
-function requestFigures({ hose, heading, tapeSides: _, ...asked }: PlanRequest): Readonly<Record<string, unknown>> {
+function requestFigures({
+  hose,
+  heading,
+  tapeSides: _,
+  ...asked
+}: PlanRequest): Readonly<Record<string, unknown>> {
   const figures = hose && {
     lengthM: hose.lengthM,
     clearanceM: hose.clearanceM,

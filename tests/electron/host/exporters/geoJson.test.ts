@@ -116,6 +116,35 @@ describe('a plan as GeoJSON', () => {
     for (const { properties } of ofRole('pass')) expect(ids.has(String(properties.section))).toBe(true);
   });
 
+  test('tells the load of every section, what each load is for, and which cuts the person keeps', () => {
+    const [kept] = ground.cuts;
+    if (kept === undefined) throw new Error('the sample is not cut');
+    const heldCuts = [{ id: 'mine', zoneId: kept.zoneId, from: kept.from, to: kept.to }];
+    const jobs = yard.jobs.map((job) => ({ ...job, policy: 'fewest' as const, heldCuts }));
+    const full = planJob({ ...yard, jobs }, 'job-spring-feed');
+    if (!full.ok) throw new Error(JSON.stringify(full.problems));
+    const told = fileOf(planToGeoJson(yard, full.value.ground, 'x'));
+    const { fills, loads } = told.summary as {
+      readonly loads: number;
+      readonly fills: readonly {
+        readonly load: number;
+        readonly sections: readonly string[];
+        readonly areaM2: number;
+      }[];
+    };
+    expect(fills.map(({ load }) => load)).toEqual(Array.from({ length: loads }, (_, i) => i + 1)); // counted from 1
+    const sections = told.features.filter(({ properties }) => properties.role === 'section');
+    expect(sections.length).toBeGreaterThan(loads); // some share one
+    for (const { load, sections: ids, areaM2 } of fills) {
+      const own = sections.filter(({ properties }) => properties.load === load);
+      expect(own.map(({ properties }) => properties.id)).toEqual(ids);
+      const sumM2 = own.reduce((sum, { properties }) => sum + Number(properties.areaM2), 0);
+      expectNear(areaM2, sumM2, 1e-6, 'm²'); // no ground of the sample slopes
+    }
+    const lines = told.features.filter(({ properties }) => properties.role === 'cut-line');
+    expect(new Set(lines.map(({ properties }) => properties.held))).toEqual(new Set([true, false]));
+  });
+
   test('has a summary whose sections add up to the treated ground, zone by zone', () => {
     const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
     for (const zone of summary.zones) {
