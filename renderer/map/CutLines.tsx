@@ -14,22 +14,19 @@ const FLAG_PX = 30;
 interface CutLinesProps {
   readonly staking: Staking;
   readonly lens: Lens;
-  readonly units: UnitSystem;
   readonly selection: Selection;
 }
 
 /** The borders between sections: dashed, a lettered flag at each end. */
-export const CutLines = memo(function CutLines({ staking, lens, units, selection }: CutLinesProps) {
+export const CutLines = memo(function CutLines({ staking, lens, selection }: CutLinesProps) {
   return (
     <g>
-      {staking.lines.map(({ cutLine, flags, lengthM }) => (
-        <g key={`${flags[0].letter} ${flags[1].letter} ${cutLine.between.join()}`}>
-          <path d={lens.path([cutLine.from, cutLine.to], false)} className="cut-line" />
-          <CutLength
-            ends={[lens.toLayer(cutLine.from), lens.toLayer(cutLine.to)]}
-            words={formatTape(lengthM, units)}
-          />
-        </g>
+      {staking.lines.map(({ cutLine, flags }) => (
+        <path
+          key={`${flags[0].letter} ${flags[1].letter} ${cutLine.between.join()}`}
+          d={lens.path([cutLine.from, cutLine.to], false)}
+          className="cut-line"
+        />
       ))}
       {staking.flags.map(({ letter, at }) => (
         <FlagMark
@@ -42,23 +39,31 @@ export const CutLines = memo(function CutLines({ staking, lens, units, selection
   );
 });
 
-/** What stands by the flags: their letters, the tapes along edges, the corners that are told apart by a number. */
-export function flagAsks(
-  staking: Staking,
-  units: UnitSystem,
-  lens: Lens,
-): readonly { readonly ask: LabelAsk; readonly text: string; readonly className: string }[] {
+/** Words that stand by flags and lines, and where they may. */
+export interface FlagWord {
+  readonly ask: LabelAsk;
+  readonly text: string;
+  readonly className: string;
+  readonly turnDeg: number;
+}
+
+/**
+ * What stands by the flags: their letters, the lengths of their lines, the tapes along edges, the corners that are told
+ * apart by a number. The first find room first.
+ */
+export function flagAsks(staking: Staking, units: UnitSystem, lens: Lens): readonly FlagWord[] {
   const letters = staking.flags.map(({ letter, at }) => ({
     ask: askBeside(`flag ${letter}`, lens.toLayer(at), letter),
     text: letter,
     className: 'flag-letter',
+    turnDeg: 0,
   }));
   const tapes = staking.flags.flatMap((flag) => {
     const printed = printedFlag(flag, units);
     // Only a tape along the edge itself is read beside its flag; the columns say how the others are laid.
     if (printed.kind !== 'edge' || printed.off !== null) return [];
     const ask = askBeside(`tape ${flag.letter}`, lens.toLayer(flag.at), printed.along);
-    return [{ ask, text: printed.along, className: 'flag-text' }];
+    return [{ ask, text: printed.along, className: 'flag-text', turnDeg: 0 }];
   });
   const corners = pointsUsed(staking.flags, staking.lines).flatMap((point, i) => {
     const text = shortName(point);
@@ -72,9 +77,9 @@ export function flagAsks(
       { x: x - widthPx / 2 - 4, y: y + LINE_PX / 2 },
     ];
     const ask = { key: `corner ${i}`, widthPx, heightPx: LINE_PX, places };
-    return [{ ask, text, className: 'corner-name' }];
+    return [{ ask, text, className: 'corner-name', turnDeg: 0 }];
   });
-  return [...letters, ...tapes, ...corners];
+  return [...letters, ...lengthWords(staking, units, lens), ...tapes, ...corners];
 }
 
 function askBeside(key: string, { x, y }: Xy, text: string): LabelAsk {
@@ -89,19 +94,35 @@ function askBeside(key: string, { x, y }: Xy, text: string): LabelAsk {
   return { key, widthPx, heightPx: LINE_PX, places };
 }
 
+/** How far along a line its length may stand, and how far beside it, in pixels. */
+const LENGTH_SHARES = [0.5, 0.38, 0.62, 0.27, 0.73];
+const LENGTH_OFF_PX = 11;
+
 /** How long the line between two flags is, so that a tape shows whether they stand right. */
-function CutLength({ ends: [a, b], words }: { readonly ends: readonly [Xy, Xy]; readonly words: string }) {
-  if (Math.hypot(b.x - a.x, b.y - a.y) < LENGTH_FROM_PX) return null;
-  const turnDeg = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
-  return (
-    <text
-      className="cut-length"
-      textAnchor="middle"
-      transform={`translate(${((a.x + b.x) / 2).toFixed(1)} ${((a.y + b.y) / 2).toFixed(1)}) rotate(${readableDeg(turnDeg).toFixed(2)}) translate(0 -7)`}
-    >
-      {words}
-    </text>
-  );
+function lengthWords({ lines }: Staking, units: UnitSystem, lens: Lens): readonly FlagWord[] {
+  return lines.flatMap(({ cutLine, lengthM }, i): readonly FlagWord[] => {
+    const [a, b] = [lens.toLayer(cutLine.from), lens.toLayer(cutLine.to)];
+    const [x, y] = [b.x - a.x, b.y - a.y];
+    const linePx = Math.hypot(x, y);
+    if (linePx < LENGTH_FROM_PX) return [];
+    const text = formatTape(lengthM, units);
+    const turnDeg = readableDeg((Math.atan2(y, x) * 180) / Math.PI);
+    const turnRad = (turnDeg * Math.PI) / 180;
+    const [cos, sin] = [Math.abs(Math.cos(turnRad)), Math.abs(Math.sin(turnRad))];
+    const textPx = text.length * LETTER_PX;
+    // Above the line as it is read, or under it.
+    const [offX, offY] = [Math.sin(turnRad) * LENGTH_OFF_PX, -Math.cos(turnRad) * LENGTH_OFF_PX];
+    const places = [1, -1].flatMap((hand) =>
+      LENGTH_SHARES.map((share) => ({ x: a.x + x * share + hand * offX, y: a.y + y * share + hand * offY })),
+    );
+    const ask = {
+      key: `length ${i}`,
+      widthPx: textPx * cos + LINE_PX * sin,
+      heightPx: textPx * sin + LINE_PX * cos,
+      places,
+    };
+    return [{ ask, text, className: 'cut-length', turnDeg }];
+  });
 }
 
 /** A flag on a short pole, its foot on the ground; the one in hand stands in a ring. */

@@ -49,12 +49,7 @@ export const PlanLayer = memo(function PlanLayer(props: PlanLayerProps & { reado
       {plan.passes.map((pass) => (
         <PassLine key={pass.order} pass={pass} lens={lens} swathPx={swathPx} selection={selection} />
       ))}
-      <CutLines
-        staking={stakingOf(yard, plan)}
-        lens={lens}
-        units={yard.details.unitSystem}
-        selection={selection}
-      />
+      <CutLines staking={stakingOf(yard, plan)} lens={lens} selection={selection} />
       <Words plan={plan} lens={lens} selection={selection} yard={yard} />
     </g>
   );
@@ -136,10 +131,12 @@ function letterWords({ plan, lens, selection }: PlanLayerProps): readonly Word[]
 }
 
 function flagWords({ plan, lens, yard }: PlanLayerProps & { readonly yard: Yard }): readonly Word[] {
-  return flagAsks(stakingOf(yard, plan), yard.details.unitSystem, lens).map(({ ask, text, className }) => ({
-    ask,
-    draw: (at) => <Written at={at} words={text} className={className} />,
-  }));
+  return flagAsks(stakingOf(yard, plan), yard.details.unitSystem, lens).map(
+    ({ ask, text, className, turnDeg }) => ({
+      ask,
+      draw: (at) => <Written at={at} words={text} className={className} turnDeg={turnDeg} />,
+    }),
+  );
 }
 
 /** Lanes choose before perimeter passes, which are longer and have room elsewhere. */
@@ -171,9 +168,22 @@ function numberWords({ plan, lens, selection }: PlanLayerProps): readonly Word[]
     });
 }
 
-function Written({ at, words, className }: { at: Xy; words: string; className: string }) {
+interface WrittenProps {
+  readonly at: Xy;
+  readonly words: string;
+  readonly className: string;
+  readonly turnDeg?: number;
+}
+
+function Written({ at, words, className, turnDeg = 0 }: WrittenProps) {
+  const turned = turnDeg === 0 ? '' : ` rotate(${turnDeg.toFixed(2)})`;
   return (
-    <text x={at.x} y={at.y} className={className} textAnchor="middle" dominantBaseline="central">
+    <text
+      transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})${turned}`}
+      className={className}
+      textAnchor="middle"
+      dominantBaseline="central"
+    >
       {words}
     </text>
   );
