@@ -20,6 +20,8 @@ export {
 } from './coverage.ts';
 export { type CoverageRequest, measureCoverage } from './measureCoverage.ts';
 export type { Pass } from './pass.ts';
+export { dryOrder } from './dryOrder.ts';
 export { orderPasses } from './orderPasses.ts';
 export { passesOf, type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
 export { makeWalkable, type Walkable } from './walkInside.ts';
+export { wetWalkM } from './wetWalk.ts';

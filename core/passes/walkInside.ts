@@ -1,11 +1,13 @@
-import { distanceM, distanceToEdgeM, isReflex, regionContains } from '../kernel/index.ts';
+import { distanceM, distanceToEdgeM, isReflex, lineLengthM, regionContains } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
 import { type Edge, edgeGrid } from './edgeGrid.ts';
-import { shortestWayM } from './shortestWay.ts';
+import { shortestWay } from './shortestWay.ts';
 
 /** Ground that may be walked on, prepared once for many questions. */
 export interface Walkable {
-  /** Length of the shortest way on the ground; straight across when no way joins the two. */
+  /** The shortest way on the ground, from its first point to its last; straight across when no way joins the two. */
+  readonly way: (from: YardPoint, to: YardPoint) => readonly YardPoint[];
+  /** Its length. */
   readonly wayM: (from: YardPoint, to: YardPoint) => number;
 }
 
@@ -50,12 +52,11 @@ export function makeWalkable(regions: readonly Region[]): Walkable {
     }
     return free;
   };
-  const wayM = (from: YardPoint, to: YardPoint): number => {
-    const straightM = distanceM(from, to);
-    if (straightM < TOUCH_M || bends.length > MOST_BENDS || isFree(from, to)) return straightM;
-    return shortestWayM(from, to, bends, isFree, isFreeBetween) ?? straightM;
+  const way = (from: YardPoint, to: YardPoint): readonly YardPoint[] => {
+    const isStraight = distanceM(from, to) < TOUCH_M || bends.length > MOST_BENDS || isFree(from, to);
+    return (isStraight ? undefined : shortestWay(from, to, bends, isFree, isFreeBetween)) ?? [from, to];
   };
-  return { wayM };
+  return { way, wayM: (from, to) => lineLengthM(way(from, to)) };
 }
 
 /** Whether an edge gets in the way: each line has the other's ends clearly on both sides. */

@@ -46,6 +46,8 @@ export interface GroundPlan {
   readonly sectionFigures: readonly SectionFigures[];
   readonly onLengthM: number;
   readonly offLengthM: number;
+  /** Of both lengths, what is walked over turf treated earlier. */
+  readonly wetM: number;
   readonly timeS: number;
   readonly warnings: readonly Problem[];
 }
@@ -66,6 +68,8 @@ export interface SectionFigures {
   readonly passes: number;
   readonly onLengthM: number;
   readonly offLengthM: number;
+  /** Of both lengths, what is walked over turf treated earlier. */
+  readonly wetM: number;
   readonly timeS: number;
   readonly headingDeg: number;
 }

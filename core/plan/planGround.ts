@@ -75,6 +75,7 @@ export function planGround(
     sectionFigures,
     onLengthM,
     offLengthM,
+    wetM: sum(sectionFigures.map((figures) => figures.wetM)),
     timeS: (onLengthM + offLengthM) / request.paceMPerS,
     warnings: [
       ...cut.value.warnings,

@@ -1,5 +1,14 @@
-import { distanceM, interiorPoint, nearestOnEdge } from '../kernel/index.ts';
-import { layPasses, makeWalkable, orderPasses, type Pass, passesOf, type Walk } from '../passes/index.ts';
+import { distanceM, interiorPoint, lineLengthM, nearestOnEdge } from '../kernel/index.ts';
+import {
+  dryOrder,
+  layPasses,
+  makeWalkable,
+  orderPasses,
+  type Pass,
+  passesOf,
+  type Walk,
+  wetWalkM,
+} from '../passes/index.ts';
 import type { Section } from '../sections/index.ts';
 import { sum } from '../units/index.ts';
 import type { YardPoint } from '../spaces.ts';
@@ -48,12 +57,13 @@ export function walkSections(
   for (let sweep = 1; sweep <= SWEEPS; sweep++) {
     for (const [place, turn] of turns.entries()) {
       if (isCancelled()) return undefined;
-      turn.walks = orderPasses(turn.walks, {
+      const ends = {
         from: leaveOf(turns.slice(0, place)) ?? request.startAt,
         to:
           (sweep === 1 ? towards(turn, turns[place + 1]) : enterOf(turns.slice(place + 1))) ??
           request.finishAt,
-      });
+      };
+      turn.walks = sweep === 1 ? orderPasses(turn.walks, ends) : dryOrder(turn.walks, ends, request.swathM);
       onProgress(LAID + (1 - LAID) * (((sweep - 1) * turns.length + place + 1) / (SWEEPS * turns.length)));
     }
   }
@@ -108,53 +118,49 @@ function figuresOf(
   sections: readonly Section[],
   turns: readonly Turn[],
   passes: readonly Pass[],
-  { startAt, finishAt, paceMPerS }: PlanRequest,
+  request: PlanRequest,
 ): SectionFigures[] {
-  const offM = offLengths(resolved, sections, passes, startAt, finishAt);
-  return sections.map(({ id, areaM2 }, place) => {
+  const ways = waysOf(resolved, sections, passes, request);
+  const wetM = wetWalkM(passes, ways, request.swathM);
+  return sections.map(({ id, areaM2 }) => {
     const own = passes.filter((pass) => pass.sectionId === id);
     const onLengthM = sum(own.map((pass) => pass.lengthM));
-    const offLengthM = offM[place] as number;
-    const headingDeg = turns.find((turn) => turn.section.id === id)?.headingDeg ?? 0;
+    // The way on from the last pass of all counts as its section's.
+    const isOwn = (place: number): boolean => passes[Math.min(place, passes.length - 1)]?.sectionId === id;
+    const offLengthM = sum(ways.map((way, place) => (isOwn(place) && way !== null ? lineLengthM(way) : 0)));
     return {
       sectionId: id,
       areaM2,
       passes: own.length,
       onLengthM,
       offLengthM,
-      timeS: (onLengthM + offLengthM) / paceMPerS,
-      headingDeg,
+      wetM: sum(wetM.filter((_, place) => isOwn(place))),
+      timeS: (onLengthM + offLengthM) / request.paceMPerS,
+      headingDeg: turns.find((turn) => turn.section.id === id)?.headingDeg ?? 0,
     };
   });
 }
 
-/** The walk while off that counts for each section. */
-function offLengths(
+/** The way to each pass from the one before or from the start, and the way to the finish; null where none is asked. */
+function waysOf(
   { zones }: ResolvedYard,
   sections: readonly Section[],
   passes: readonly Pass[],
-  startAt: YardPoint | null,
-  finishAt: YardPoint | null,
-): number[] {
-  const places = new Map(sections.map(({ id }, place) => [id, place]));
-  const zoneOf = (pass: Pass | undefined): string | undefined =>
-    sections[places.get(pass?.sectionId ?? '') ?? -1]?.zoneId;
+  { startAt, finishAt }: PlanRequest,
+): (readonly YardPoint[] | null)[] {
+  const zoneIds = new Map(sections.map(({ id, zoneId }) => [id, zoneId]));
   const walkables = new Map(zones.map((zone) => [zone.zoneId, makeWalkable(zone.turf)]));
   // Between zones the turf of all of them is the ground that is known; where that joins nothing, straight across.
   const everywhere = makeWalkable(zones.flatMap((zone) => zone.turf));
-  const offM = sections.map(() => 0);
-  const add = (pass: Pass, from: YardPoint | null, to: YardPoint | null, before: Pass | undefined): void => {
-    if (from === null || to === null) return;
-    const zoneId = zoneOf(pass);
-    const walkable = zoneId === zoneOf(before) ? walkables.get(zoneId as string) : everywhere;
-    const place = places.get(pass.sectionId) as number;
-    offM[place] = (offM[place] as number) + (walkable ?? everywhere).wayM(from, to);
-  };
-  passes.forEach((pass, i) => {
-    const before = passes[i - 1];
-    add(pass, before?.line.at(-1) ?? startAt, pass.line[0] as YardPoint, before);
-  });
-  const last = passes.at(-1);
-  if (last !== undefined) add(last, last.line.at(-1) as YardPoint, finishAt, undefined);
-  return offM;
+  const way = (from: YardPoint | null, to: YardPoint | null, zoneId?: string): readonly YardPoint[] | null =>
+    from === null || to === null ? null : (walkables.get(zoneId ?? '') ?? everywhere).way(from, to);
+  const zoneOf = (place: number): string | undefined => zoneIds.get(passes[place]?.sectionId ?? '');
+  const endOf = (place: number): YardPoint | null => passes[place]?.line.at(-1) ?? null;
+  return [
+    ...passes.map(({ line }, place) => {
+      const zoneId = zoneOf(place) === zoneOf(place - 1) ? zoneOf(place) : undefined;
+      return way(endOf(place - 1) ?? startAt, line[0] ?? null, zoneId);
+    }),
+    way(endOf(passes.length - 1), finishAt),
+  ];
 }

@@ -122,6 +122,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
       passes: own.length,
       onLengthM,
       offLengthM: 0,
+      wetM: 0,
       timeS,
       headingDeg: 90,
     };
@@ -143,6 +144,7 @@ export function handMadePlan(ground: HandMadeGround): { readonly yard: Yard; rea
         sectionFigures: figures,
         onLengthM,
         offLengthM: 0,
+        wetM: 0,
         timeS: onLengthM / applicator.paceMPerS,
         warnings: [],
       },

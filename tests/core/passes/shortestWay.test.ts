@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { shortestWayM } from '../../../core/passes/shortestWay.ts';
+import { lineLengthM } from '../../../core/kernel/index.ts';
+import { shortestWay } from '../../../core/passes/shortestWay.ts';
 import { points } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 import { seededRandom } from '../../support/randomYards.ts';
@@ -22,9 +23,9 @@ test('the shortest of random ways is that of a search through all of them', () =
     const isFree = (a: (typeof all)[0], b: (typeof all)[0]): boolean => sees(all.indexOf(a), all.indexOf(b));
     const [from, to] = [all[7], all[8]];
     if (from === undefined || to === undefined || sees(7, 8)) continue;
-    const found = shortestWayM(from, to, all.slice(0, 7), isFree, sees);
+    const found = shortestWay(from, to, all.slice(0, 7), isFree, sees);
     const expected = way[7]?.[8] ?? Infinity;
     if (expected === Infinity) expect(found).toBeUndefined();
-    else expectNear(found ?? Number.NaN, expected, 1e-9, 'm');
+    else expectNear(lineLengthM(found ?? []), expected, 1e-9, 'm');
   }
 });
