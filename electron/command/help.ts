@@ -51,7 +51,8 @@ and applicator, and are needed where there is no job.
 
 JSON: features by role: net-area; section (id, zone, load, areaM2, headingDeg); cut-line (between, cut, held, lengthM);
 pass (section, order, round, kind, lengthM) in walking order. The member summary holds zones, sections with their
-figures, loads (how many) and fills (load, sections, areaM2), lengths, time and coverage in percent. All lengths in metres, areas in square metres.
+figures, loads (how many), fills (load, sections, areaM2), lengths, time and coverage in percent. All lengths in
+metres, areas in square metres.
 
 ${FILE_LINE}
 ${EXIT_LINE}

@@ -22,6 +22,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
   const { selection } = useViewState();
   const figures = sheetFigures(plan, units);
   const bySection = new Map(plan.ground.sectionFigures.map((row) => [row.sectionId, row]));
+  const isShared = figures.fills.length < figures.loads.length;
   const walks = walkTexts(plan.ground.sectionFigures, units);
   return (
     <>
@@ -29,13 +30,14 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
         caption="Sections in walking order"
         columns={[
           { head: 'section', align: 'left' },
+          ...(isShared ? [{ head: 'load', align: 'right' } as const] : []),
           { head: `treated ${areaFigure(0, units).unit}`, align: 'right' },
           { head: 'passes', align: 'right' },
           { head: `walk ${lengthFigure(0, units).unit}`, align: 'right' },
           { head: 'time', align: 'right' },
           { head: figures.productUnit, align: 'right' },
         ]}
-        rows={figures.loads.map(({ section, areaM2, areaSigmaM2, productL }) => {
+        rows={figures.loads.map(({ section, load, areaM2, areaSigmaM2, productL }) => {
           const row = bySection.get(section.id);
           return {
             key: section.id,
@@ -43,6 +45,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
             onSelect: () => view.select({ kind: 'section', id: section.id }),
             cells: [
               section.id,
+              ...(isShared ? [`${load}`] : []),
               <AreaCell key="area" areaM2={areaM2} sigmaM2={areaSigmaM2} units={units} />,
               `${row?.passes ?? 0}`,
               walks.bySection.get(section.id) ?? '',
@@ -53,6 +56,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
         })}
         sum={[
           'all',
+          ...(isShared ? [`${figures.fills.length}`] : []),
           <AreaCell
             key="area"
             areaM2={figures.zoneSum.treatedM2}
