@@ -6,6 +6,7 @@ import { boxOutline, INK, pen, SOFT_INK, shape } from './drawing.ts';
 import { emptyRoom } from './labelRoom.ts';
 import { drawCornerNames, drawCutLines, drawTapes } from './mapFlags.ts';
 import { drawGround, drawPictures, outlineToPage } from './mapGround.ts';
+import { drawHose } from './mapHose.ts';
 import { labelMarks, labelOutlines, labelSections, labelZones } from './mapLabels.ts';
 import { drawRoutes, numberRoutes, type PageRoute } from './mapPasses.ts';
 import { drawMark, SYMBOL_RADIUS_MM } from './mapSymbols.ts';
@@ -86,6 +87,7 @@ export function drawMap(
     ...(subject.pictureOpacity > 0 ? drawPictures(view, yard, subject.pictureOpacity) : []),
     ...drawGround(view, yard, tinted, plan.ground.resolved),
     ...drawRoutes(routes, style),
+    ...drawHose(view, plan.ground.hose, focus ?? []),
     ...cuts,
     ...tapes,
     ...sectionNames,

@@ -14,6 +14,7 @@ import {
   TURF_TINT,
 } from './drawing.ts';
 import { findHatchOf, type GroundInk, GROUND_INK, OVERLAP_INK } from './hatch.ts';
+import { hoseLine } from './mapHose.ts';
 import { drawFlag, drawMark } from './mapSymbols.ts';
 import { textWidthMm } from './measureText.ts';
 import type { PageMark } from './page.ts';
@@ -41,9 +42,10 @@ const SIZE_MM = 2.7;
 /** What is on the map besides the outlines and marks themselves. */
 export interface LegendGround extends Pick<ResolvedYard, 'overlaps' | 'strips'> {
   readonly hasCutLines: boolean;
+  readonly hasHose: boolean;
 }
 
-function entriesFor(yard: Yard, { overlaps, strips, hasCutLines }: LegendGround): LegendEntry[] {
+function entriesFor(yard: Yard, { overlaps, strips, hasCutLines, hasHose }: LegendGround): LegendEntry[] {
   const kinds = (Object.keys(WORDS) as OutlineKind[]).filter(
     (kind) =>
       yard.outlines.some((outline) => outline.kind === kind) || (kind === 'keep-off' && strips.length > 0),
@@ -57,6 +59,7 @@ function entriesFor(yard: Yard, { overlaps, strips, hasCutLines }: LegendGround)
   }
   entries.push({ words: 'pass, walked this way', draw: passSwatch });
   if (hasCutLines) entries.push({ words: 'cut line, flag at each end', draw: cutSwatch });
+  if (hasHose) entries.push({ words: 'hose, on the section pages', draw: hoseSwatch });
   for (const kind of ['spigot', 'landmark'] as const) {
     if (yard.marks.some((mark) => mark.kind === kind)) {
       entries.push({
@@ -92,6 +95,11 @@ function cutSwatch(box: PageBox): PageMark[] {
     line([at(left, y), at(box.xMm + box.widthMm, y)], pen(FLAG_INK, 0.45, [1.6, 0.9])),
     ...drawFlag(at(left, y)),
   ];
+}
+
+function hoseSwatch(box: PageBox): PageMark[] {
+  const y = box.yMm + box.heightMm / 2;
+  return hoseLine([at(box.xMm, y), at(box.xMm + box.widthMm, y)]);
 }
 
 /** The rows of a legend as wide as a page body; only what this yard has on it, and a note where its last row has room. */

@@ -1,11 +1,20 @@
 import { tracedRing } from '../curves/index.ts';
 import type { Result } from '../result.ts';
 import { ok, trouble } from '../result.ts';
-import { areaFigure, counted, formatArea, formatTime, otherUnits, volumeFigure } from '../units/index.ts';
+import {
+  areaFigure,
+  counted,
+  formatArea,
+  formatEnough,
+  formatTime,
+  otherUnits,
+  volumeFigure,
+} from '../units/index.ts';
 import { drawMap } from './drawMap.ts';
 import { drawLedger, type Ledger, ledgerHeightMm, withoutColumns } from './ledger.ts';
 import { drawLegend } from './legend.ts';
 import { drawMapFoot, MAP_FOOT_MM } from './mapFoot.ts';
+import { hoseCellWords } from './mapHose.ts';
 import { findGroundBounds, type GroundBounds, viewOf } from './mapView.ts';
 import { type Orientation, paperPlan } from './paper.ts';
 import { findFittingScale, fitsAtScale, scaleWords } from './scale.ts';
@@ -90,7 +99,8 @@ function shareBody(layout: Layout, bounds: GroundBounds, scale: number, tableMm:
   };
 }
 
-function loadsAtAGlance({ figures, units, applicator, plan, isPoured }: SheetContext): Ledger {
+function loadsAtAGlance(context: SheetContext): Ledger {
+  const { figures, units, applicator, plan, isPoured } = context;
   const hoseEnd = applicator.kind === 'hose-end';
   const figuresOf = new Map(plan.ground.sectionFigures.map((entry) => [entry.sectionId, entry]));
   const ledger: Ledger = {
@@ -107,6 +117,7 @@ function loadsAtAGlance({ figures, units, applicator, plan, isPoured }: SheetCon
       { title: `${hoseEnd ? 'water' : 'carrier'}, ${figures.carrierUnit}`, share: 1, align: 'right' },
       { title: 'passes', share: 0.8, align: 'right' },
       { title: 'time', share: 0.8, align: 'right' },
+      { title: 'hose', share: 1.9, align: 'left' },
     ],
     rows: figures.loads.map((load) => {
       const own = figuresOf.get(load.section.id);
@@ -119,6 +130,7 @@ function loadsAtAGlance({ figures, units, applicator, plan, isPoured }: SheetCon
         volumeFigure(load.carrierL, units, figures.carrierUnit).text,
         own === undefined ? '' : String(own.passes),
         own === undefined ? '' : formatTime(own.timeS),
+        hoseCellWords(context, load.section.id),
       ];
     }),
     sum: [
@@ -130,9 +142,17 @@ function loadsAtAGlance({ figures, units, applicator, plan, isPoured }: SheetCon
       volumeFigure(figures.carrierTotalL, units, figures.carrierUnit).text,
       String(plan.ground.passes.length),
       formatTime(plan.ground.timeS),
+      shortestHoseWords(context),
     ],
   };
-  return isPoured ? ledger : withoutColumns(ledger, [4, 5]);
+  const empty = [...(isPoured ? [] : [4, 5]), ...(plan.ground.hose === null ? [8] : [])];
+  return withoutColumns(ledger, empty);
+}
+
+/** The hose that does the whole job. */
+function shortestHoseWords({ plan, units }: SheetContext): string {
+  const { hose } = plan.ground;
+  return hose === null || hose.shortestHoseM === null ? '' : formatEnough(hose.shortestHoseM, units);
 }
 
 /** A loose yard has no north of its own: its arrow shows the drawing's. */
@@ -143,8 +163,8 @@ export function northLetter({ yard }: SheetContext): string {
 function overviewLayout(context: SheetContext, orientation: Orientation) {
   const paper = paperPlan(context.paper, orientation);
   const { body } = paper;
-  const { cutLines, resolved } = context.plan.ground;
-  const ground = { ...resolved, hasCutLines: cutLines.length > 0 };
+  const { cutLines, resolved, hose } = context.plan.ground;
+  const ground = { ...resolved, hasCutLines: cutLines.length > 0, hasHose: hose !== null };
   const legendAt = (yMm: number, note: string) =>
     drawLegend(body.xMm, yMm, body.widthMm, context.yard, ground, note);
   const legendMm = legendAt(0, '').heightMm;

@@ -2,6 +2,8 @@ import { drawMap } from './drawMap.ts';
 import type { PageBox } from './drawing.ts';
 import { drawLedger, LEDGER_HEAD_MM, LEDGER_ROW_MM } from './ledger.ts';
 import { drawMapFoot, MAP_FOOT_MM } from './mapFoot.ts';
+import { text } from './drawing.ts';
+import { hoseLineWords } from './mapHose.ts';
 import { findGroundBounds, type GroundBounds, viewOf } from './mapView.ts';
 import { northLetter } from './overviewPage.ts';
 import { paperPlan } from './paper.ts';
@@ -19,6 +21,9 @@ const MOST_AIR_MM = 28;
 const FIGURES_MM = LEDGER_HEAD_MM + LEDGER_ROW_MM + 3;
 const GAP_MM = 4;
 const SIDE_MM = 74;
+/** The line that says how the hose lies. */
+const HOSE_MM = 5;
+const HOSE_SIZE_MM = 3.2;
 
 /** More sections than this are drawn four to a page; a page each would be a book nobody carries. */
 const MOST_SINGLE_PAGES = 24;
@@ -47,10 +52,14 @@ function sectionPage(context: SheetContext, load: LoadFigures): DraftPage {
   const paper = paperPlan(context.paper, 'portrait');
   const { body } = paper;
   const bounds = findGroundBounds(section.region.outer) as GroundBounds;
-  const choices = arrangements(body, tablesHeightMm(context, section, body.heightMm)).map((choice) => ({
-    ...choice,
-    scale: sectionScale(context, bounds, choice.map, AIR_MM),
-  }));
+  const hoseLine = hoseLineWords(context, section.id);
+  const topMm = FIGURES_MM + (hoseLine === undefined ? 0 : HOSE_MM);
+  const choices = arrangements(body, topMm, tablesHeightMm(context, section, body.heightMm)).map(
+    (choice) => ({
+      ...choice,
+      scale: sectionScale(context, bounds, choice.map, AIR_MM),
+    }),
+  );
   const { map, beside, scale } = choices.reduce((best, next) => (next.scale < best.scale ? next : best));
   const groundMm = ((bounds.maxYM - bounds.minYM) * 1000) / scale;
   const mapBox = beside ? map : { ...map, heightMm: Math.min(map.heightMm, groundMm + 2 * MOST_AIR_MM) };
@@ -68,6 +77,14 @@ function sectionPage(context: SheetContext, load: LoadFigures): DraftPage {
     scaleWords: scaleWords(scale, units),
     marks: [
       ...drawLedger(body.xMm, body.yMm - 1.5, body.widthMm, figuresLedger(context, load)),
+      ...(hoseLine === undefined
+        ? []
+        : [
+            text(body.xMm, body.yMm + FIGURES_MM + HOSE_SIZE_MM - 1, hoseLine, {
+              sizeMm: HOSE_SIZE_MM,
+              face: 'condensed',
+            }),
+          ]),
       ...drawMap(view, { ...context, focus: [section.id], pictureOpacity: 0 }).marks,
       ...drawMapFoot(foot, scale, units, northLetter(context)),
       ...drawSectionTables(context, load, tables, beside),
@@ -75,9 +92,9 @@ function sectionPage(context: SheetContext, load: LoadFigures): DraftPage {
   };
 }
 
-function arrangements(body: PageBox, tablesMm: number): Arrangement[] {
-  const top = body.yMm + FIGURES_MM;
-  const tallMapMm = body.heightMm - FIGURES_MM - MAP_FOOT_MM - 3;
+function arrangements(body: PageBox, topMm: number, tablesMm: number): Arrangement[] {
+  const top = body.yMm + topMm;
+  const tallMapMm = body.heightMm - topMm - MAP_FOOT_MM - 3;
   return [
     { map: { ...body, yMm: top, heightMm: tallMapMm - tablesMm - GAP_MM }, beside: false },
     {

@@ -4,7 +4,7 @@ import { handMadePlan } from '../../support/handMadePlan.ts';
 import { NINE_SECTIONS, SMALL_SQUARE } from '../../support/handMadeYards.ts';
 import { textMarksOf, textsOf } from '../../support/sheetPages.ts';
 
-const PLAIN = { overlaps: [], strips: [], hasCutLines: false };
+const PLAIN = { overlaps: [], strips: [], hasCutLines: false, hasHose: false };
 const WITH_CUTS = { ...PLAIN, hasCutLines: true };
 
 test('a legend explains what is on the map and nothing else', () => {
