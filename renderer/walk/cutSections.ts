@@ -15,13 +15,13 @@ export function pairsAlong(
   return [...pairs.values()];
 }
 
-/** "A1, A2 | A3": the sections on its left, and those on its right. A cut the plan has not made yet lies between none. */
+/** "A1, A2 | A3": the sections on its left, and those on its right. A cut the plan has not made, or that parts nothing, lies between none. */
 export function sectionsAlong(
   { runs }: Pick<NamedCut, 'runs'>,
   { cutLines }: Pick<GroundPlan, 'cutLines'>,
 ): string {
   const own = cutLines.filter(({ cut }) => runs.includes(cut));
-  if (own.length === 0) return 'nothing yet';
+  if (own.length === 0) return 'nothing';
   const side = (hand: 0 | 1): string =>
     [...new Set(own.map(({ between }) => between[hand]))].sort().join(', ');
   // A bar that a line of the ledger may not break before, whatever stands beside it.

@@ -3,6 +3,7 @@ import { readPlace } from '../../../core/crs/index.ts';
 import { promptOf } from '../../../renderer/drawing/index.ts';
 import { outline, rect } from '../../support/builders.ts';
 import { Hand, pointing, trace, yardOf } from '../../support/drawing.ts';
+import { WalkHand } from '../../support/walkHand.ts';
 
 function said(hand: Hand, mayEdit = true) {
   return promptOf(hand.state, hand.yard.details.unitSystem, hand.yard, mayEdit);
@@ -72,5 +73,33 @@ describe('the foot line', () => {
 
   test('asks for nothing where nothing may be changed', () => {
     expect(said(new Hand(yardOf()).do(trace()), false).typedLabel).toBeNull();
+  });
+});
+
+describe('the foot line of the walk', () => {
+  test('says what a typed figure does to the part of a cut that is chosen', () => {
+    const hand = new WalkHand().takeCut();
+    expect(said(hand).typedLabel).toBe('Length and bearing');
+    hand.do({ kind: 'next-corner' });
+    expect(said(hand).typedLabel).toBe('Along the edge');
+  });
+
+  test('says which end of a new cut is next, and what it was drawn to', () => {
+    const hand = new WalkHand().do({ kind: 'take', tool: { kind: 'add-cut' } });
+    expect(said(hand).text).toContain('begins');
+    hand.do(pointing('click', 3, 0), pointing('move', 3, 10));
+    expect([said(hand).text, said(hand).snapped]).toEqual([
+      'Click the edge where the cut ends, or type:',
+      'snapped: the edge',
+    ]);
+  });
+
+  test('says whether the start or the finish is pointed out', () => {
+    const of = (end: 'start' | 'finish') =>
+      said(new WalkHand().do({ kind: 'take', tool: { kind: 'place-end', end } })).text;
+    expect([of('start'), of('finish')]).toEqual([
+      'Click where the walk starts, or type east, north:',
+      'Click where the walk finishes, or type east, north:',
+    ]);
   });
 });
