@@ -10,7 +10,7 @@ export { loadSigmas } from './loadSigmas.ts';
 export { leastLoads } from './leastLoads.ts';
 export type { GroundPlan, JobPlan, PlanLoad, PlanRequest, SectionFigures } from './plan.ts';
 export { type GroundControl, planGround } from './planGround.ts';
-export { planJob } from './planJob.ts';
+export { type JobControl, planJob } from './planJob.ts';
 export { planRequestOf } from './planRequest.ts';
 export { comparePolicies, type PolicyFigures } from './policies.ts';
 export { sectionSigmas } from './sectionSigmas.ts';

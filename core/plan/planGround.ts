@@ -6,19 +6,24 @@ import type { Section } from '../sections/index.ts';
 import { sum } from '../units/index.ts';
 import type { ResolvedYard } from '../zones/index.ts';
 import { cancelled, thingOf } from './cancelled.ts';
-import { cutZones } from './cutZones.ts';
+import { type CutGround, cutZones } from './cutZones.ts';
 import { headingDegOf } from './headingDegOf.ts';
 import { orderWalk } from './orderWalk.ts';
 import { packLoads } from './packLoads.ts';
 import type { GroundPlan, PlanRequest, SectionFigures } from './plan.ts';
-import { walkSections } from './walkSections.ts';
+import { type Walked, walkSections } from './walkSections.ts';
 
 /** How a long plan is watched and stopped. Both are called between steps, never within one. */
 export interface GroundControl {
   readonly isCancelled?: () => boolean;
   /** From 0 to 1, rising. */
   readonly onProgress?: (fraction: number) => void;
+  /** Given a whole, measured plan while a better one is still sought; not called where that takes no time. */
+  readonly onBetter?: (plan: GroundPlan) => void;
 }
+
+/** Ground of fewer swath squares is planned in a blink: no first plan is handed out. */
+const BLINK_SQUARES = 150;
 
 /** What of the whole plan is done once the sections are cut; the passes are laid next, and measured last. */
 const SECTIONS_DONE = 0.4;
@@ -45,24 +50,45 @@ export function planGround(
   const onProgress = control.onProgress ?? (() => undefined);
   const cut = cutZones(resolved, request, isCancelled, (part) => onProgress(SECTIONS_DONE * part));
   if (!cut.ok) return cut;
-  const { cuts } = cut.value;
   const { sections, cutLines, loads } = orderWalk(
     { ...cut.value, loads: packLoads(cut.value, resolved.zones, request) },
     request,
     request.hose === null ? null : hoseDistances(request.hose, cut.value.sections),
   );
-  const walked = walkSections(resolved, sections, request, isCancelled, (part) =>
-    onProgress(SECTIONS_DONE + (PASSES_DONE - SECTIONS_DONE) * part),
+  const planOf = (walked: Walked): GroundPlan => {
+    return measured(resolved, request, { ...cut.value, sections, cutLines, loads }, walked);
+  };
+  const { onBetter } = control;
+  const squares = sum(sections.map(({ areaM2 }) => areaM2)) / request.swathM ** 2;
+  const walked = walkSections(
+    resolved,
+    sections,
+    request,
+    isCancelled,
+    (part) => onProgress(SECTIONS_DONE + (PASSES_DONE - SECTIONS_DONE) * part),
+    (quick) => {
+      if (onBetter !== undefined && squares >= BLINK_SQUARES) onBetter(planOf(quick));
+    },
   );
   if (walked === undefined) return trouble(cancelled(resolved));
-  const { passes, sectionFigures } = walked;
+  const plan = planOf(walked);
+  onProgress(1);
+  return ok(plan);
+}
+
+/** The plan of a walk, with what it treats measured. */
+function measured(
+  resolved: ResolvedYard,
+  request: PlanRequest,
+  { sections, cuts, cutLines, loads, warnings }: CutGround & Pick<GroundPlan, 'loads'>,
+  { passes, sectionFigures }: Walked,
+): GroundPlan {
   const { swathM, rounds } = request;
   const coverage = measureCoverage({ sections, untreated: resolved.untreated, passes, swathM, rounds });
   const hose = request.hose === null ? null : planHose(request.hose, { sections, passes });
-  onProgress(1);
   const onLengthM = sum(sectionFigures.map((figures) => figures.onLengthM));
   const offLengthM = sum(sectionFigures.map((figures) => figures.offLengthM));
-  return ok({
+  return {
     request,
     resolved,
     sections,
@@ -78,11 +104,11 @@ export function planGround(
     wetM: sum(sectionFigures.map((figures) => figures.wetM)),
     timeS: (onLengthM + offLengthM) / request.paceMPerS,
     warnings: [
-      ...cut.value.warnings,
+      ...warnings,
       ...narrowWarnings(sections, sectionFigures, request.swathM),
       ...(hose?.warnings ?? []),
     ],
-  });
+  };
 }
 
 function findProblem(resolved: ResolvedYard, request: PlanRequest): Problem | undefined {

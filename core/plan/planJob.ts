@@ -8,6 +8,12 @@ import type { GroundPlan, JobPlan } from './plan.ts';
 import { type GroundControl, planGround } from './planGround.ts';
 import { sectionSigmas } from './sectionSigmas.ts';
 
+/** How the plan of a job is watched and stopped. */
+export interface JobControl extends Omit<GroundControl, 'onBetter'> {
+  /** Given a whole plan while a better one is still sought. */
+  readonly onBetter?: (plan: JobPlan) => void;
+}
+
 /**
  * The whole plan of one job: its zones resolved, cut into sections of at most one load each, walked, and mixed.
  *
@@ -16,19 +22,26 @@ import { sectionSigmas } from './sectionSigmas.ts';
  * warnings of the ground plan
  * Problems: those of jobGround and planGround, plan/cancelled among them
  */
-export function planJob(yard: Yard, jobId: string, control?: GroundControl): Result<JobPlan> {
+export function planJob(yard: Yard, jobId: string, control: JobControl = {}): Result<JobPlan> {
   const whole = jobGround(yard, jobId);
   if (!whole.ok) return whole;
   const { product, applicator, resolved, request, warnings } = whole.value;
-  const planned = planGround(resolved, request, control);
-  if (!planned.ok) return planned;
-  const ground = { ...planned.value, warnings: [...warnings, ...planned.value.warnings] };
-  return ok({
-    ground,
-    sectionSigmas: sectionSigmas(yard, ground),
-    loadSigmas: loadSigmas(yard, ground),
-    ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)),
+  const jobPlanOf = (plan: GroundPlan): JobPlan => {
+    const ground = { ...plan, warnings: [...warnings, ...plan.warnings] };
+    return {
+      ground,
+      sectionSigmas: sectionSigmas(yard, ground),
+      loadSigmas: loadSigmas(yard, ground),
+      ...totalsOf(mixLoads(loadGrounds(ground), product, applicator)),
+    };
+  };
+  const { isCancelled, onProgress, onBetter } = control;
+  const planned = planGround(resolved, request, {
+    ...(isCancelled && { isCancelled }),
+    ...(onProgress && { onProgress }),
+    ...(onBetter && { onBetter: (plan: GroundPlan) => onBetter(jobPlanOf(plan)) }),
   });
+  return planned.ok ? ok(jobPlanOf(planned.value)) : planned;
 }
 
 /** Sections by their first pass; one too narrow for any pass comes last, so that its amount is not lost. */

@@ -24,6 +24,12 @@ interface Turn {
   walks: readonly Walk[];
 }
 
+/** Passes in walking order, and what each section's come to. */
+export interface Walked {
+  readonly passes: readonly Pass[];
+  readonly sectionFigures: readonly SectionFigures[];
+}
+
 /** Times the order of a section's passes is sought: anew once it is known where the next one begins. */
 const SWEEPS = 2;
 /** What of the work is done once all passes are laid. */
@@ -38,6 +44,7 @@ const LAID = 0.6;
  *
  * @param sections in walking order
  * @param onProgress told the part done, from 0 to 1
+ * @param onQuick given the walk as it stands before orders are sought anew
  * @returns undefined when cancelled; the walk from one section to the next counts as the next one's, that to where
  * the person wants to end as the last one's
  */
@@ -47,7 +54,8 @@ export function walkSections(
   request: PlanRequest,
   isCancelled: () => boolean,
   onProgress: (fraction: number) => void,
-): { passes: Pass[]; sectionFigures: SectionFigures[] } | undefined {
+  onQuick: (walked: Walked) => void = () => undefined,
+): Walked | undefined {
   const turns: Turn[] = [];
   for (const [place, section] of sections.entries()) {
     if (isCancelled()) return undefined;
@@ -55,6 +63,7 @@ export function walkSections(
     onProgress((LAID * (place + 1)) / sections.length);
   }
   for (let sweep = 1; sweep <= SWEEPS; sweep++) {
+    if (sweep === SWEEPS) onQuick(walkedOf(resolved, sections, turns, request));
     for (const [place, turn] of turns.entries()) {
       if (isCancelled()) return undefined;
       const ends = {
@@ -67,6 +76,15 @@ export function walkSections(
       onProgress(LAID + (1 - LAID) * (((sweep - 1) * turns.length + place + 1) / (SWEEPS * turns.length)));
     }
   }
+  return walkedOf(resolved, sections, turns, request);
+}
+
+function walkedOf(
+  resolved: ResolvedYard,
+  sections: readonly Section[],
+  turns: readonly Turn[],
+  request: PlanRequest,
+): Walked {
   const passes: Pass[] = [];
   for (const { section, round, walks } of turns) {
     passes.push(...passesOf(walks, section.id, round, passes.length + 1));

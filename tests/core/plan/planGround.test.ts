@@ -119,6 +119,26 @@ test('progress rises to 1 and a stop is heeded at once', () => {
   expect(stopped.ok ? undefined : stopped.problems[0].kind).toBe('plan/cancelled');
 });
 
+test('a first plan is handed out whole while a better one is sought, on ground that takes its time', () => {
+  const firsts: GroundPlan[] = [];
+  const lawn = { Lawn: [region(rect(0, 0, 40, 30), rect(12, 9, 8, 6))] };
+  const asked = { ...REQUEST, loadAreaM2: 600 };
+  const last = planGround(resolvedOf(lawn), asked, { onBetter: (plan) => firsts.push(plan) });
+  expect(firsts.length).toBe(1); // once, before the end
+  const [first] = firsts;
+  if (first === undefined || !last.ok) throw new Error('no plan');
+  const { onceM2, twiceM2, missedM2, treatedM2 } = first.coverage;
+  expectNear(onceM2 + twiceM2 + missedM2, treatedM2, 1e-6, 'm²'); // measured: the balance
+  expect(first.passes.length).toBe(last.value.passes.length); // the same passes in another order
+  const cost = (plan: GroundPlan): number => plan.offLengthM + plan.wetM;
+  expect(cost(last.value)).toBeLessThan(cost(first) * 1.05); // the last is as good, or better
+  const small: GroundPlan[] = [];
+  planGround(resolvedOf({ Bit: [region(rect(0, 0, 15, 10))] }), REQUEST, {
+    onBetter: (plan) => small.push(plan),
+  });
+  expect(small).toEqual([]); // a blink: 150 m² are 46 swath squares
+});
+
 describe('what cannot be planned is said', () => {
   test('figures that are none', () => {
     expect(problemOf({ Front: FRONT }, { swathM: 0 })).toBe('value/not-positive');
