@@ -15,6 +15,9 @@ import { resolveZones } from '../../core/zones/index.ts';
 import { askedJob } from './askedJob.ts';
 import type { PlanFlags } from './planFlags.ts';
 
+/** The command waits for the last plan; it needs no better one on the way. */
+type Watch = Pick<GroundControl, 'isCancelled' | 'onProgress'>;
+
 /** A plan with what the sheet needs beside it. `hasMix` false = walked only, nothing is poured. */
 export interface MadePlan {
   readonly yard: Yard;
@@ -31,7 +34,7 @@ const USUAL_PACE_M_PER_S = 0.9;
  * by the flags alone and without a mix. Undefined when there is neither a job nor both figures.
  * Problems: those of askedJob, planJob, resolveZones and planGround
  */
-export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): Result<MadePlan> | undefined {
+export function makePlan(yard: Yard, flags: PlanFlags, control: Watch): Result<MadePlan> | undefined {
   const { loadAreaM2, swathM } = flags;
   const job = yard.jobs.at(-1);
   if (job !== undefined && loadAreaM2 === undefined && swathM === undefined) {
@@ -41,7 +44,7 @@ export function makePlan(yard: Yard, flags: PlanFlags, control: GroundControl): 
   return planOfGround(yard, { loadAreaM2, swathM }, flags, control);
 }
 
-function planOfJob(yard: Yard, job: Job, flags: PlanFlags, control: GroundControl): Result<MadePlan> {
+function planOfJob(yard: Yard, job: Job, flags: PlanFlags, control: Watch): Result<MadePlan> {
   const asked = askedJob(yard, job, flags);
   if (!asked.ok) return asked;
   const applicators = yard.applicators.map((row) =>
@@ -60,7 +63,7 @@ function planOfGround(
   yard: Yard,
   { loadAreaM2, swathM }: { readonly loadAreaM2: number; readonly swathM: number },
   flags: PlanFlags,
-  control: GroundControl,
+  control: Watch,
 ): Result<MadePlan> {
   const resolved = resolveZones(yard);
   if (!resolved.ok) return resolved;

@@ -4,6 +4,7 @@ import { layoutSheet } from '../../core/sheet/index.ts';
 import { geoJsonText } from '../host/exporters/geoJson.ts';
 import { planToGeoJson } from '../host/exporters/planGeoJson.ts';
 import { hoseFigures } from './hoseFigures.ts';
+import { flagsText } from './flagsText.ts';
 import { makePlan, type MadePlan } from './makePlan.ts';
 import { type OpenedInput, openInput } from './openInput.ts';
 import { BAD_INPUT, badInput, badUsage, DONE, type ExitCode, sayProblems, type Voice } from './outcome.ts';
@@ -75,7 +76,10 @@ async function planAndWrite(
     }
   }
   const isJsonOnOut = flags.json === '' || flags.json === '-';
-  if (!isJsonOnOut) voice.out(planText(made.value));
+  if (!isJsonOnOut) {
+    voice.out(planText(made.value));
+    if (flags.withFlags) voice.out(flagsText(yard, ground));
+  }
   return DONE;
 }
 

@@ -13,7 +13,6 @@ import type { HosePlan, SectionHose } from '../../core/hose/index.ts';
 import type { GroundPlan } from '../../core/plan/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import type { MadePlan } from './makePlan.ts';
-import { flagsText } from './flagsText.ts';
 import { tableText } from './tableText.ts';
 
 /**
@@ -85,7 +84,7 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
   const hoseLine = hose === null ? '' : hoseSumWords(ground, hose, units);
   const roundsLine =
     ground.request.rounds === 2 ? 'walked twice at half the rate, the second time square to the first\n' : '';
-  return `${tableText(head, [...rows, total])}covered: ${covered}\n${roundsLine}${hoseLine}${flagsText(yard, ground)}`;
+  return `${tableText(head, [...rows, total])}covered: ${covered}\n${roundsLine}${hoseLine}`;
 }
 
 function hoseWords({ neededM, isBeyond }: SectionHose, units: UnitSystem): string {

@@ -142,6 +142,15 @@ describe('platpace plan', () => {
     expect(out).toContain('get everywhere');
     expect(readFileSync(join(folder, 'plan.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     expect(out).toContain('covered: once');
+    expect(out).not.toContain('flags, set in this order'); // not asked for
+  });
+
+  test('says where to set the flags when it is asked to', async () => {
+    const { code, out } = await platpace(
+      ...['plan', RECTANGLE, '--load-area', '300m2', '--swath', '1.8m', '--flags'],
+    );
+    expect(code).toBe(0);
+    expect(out).toContain('flags, set in this order');
   });
 
   test('goes by the job of a yard file, and gives the mix', async () => {
