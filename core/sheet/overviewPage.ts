@@ -70,6 +70,9 @@ export function overviewPage(context: SheetContext): Result<DraftPage> {
       `${formatArea(figures.zoneSum.treatedM2, units)} (${formatArea(figures.zoneSum.otherTreatedM2, otherUnits(units))}) to treat`,
       counted(figures.fills.length, 'load'),
       `walking ${formatTime(plan.ground.timeS)}`,
+      ...(plan.ground.hose === null
+        ? []
+        : [`hose ${shortestHoseWords(context) || 'does not get everywhere'}`]),
     ].join(', '),
     scaleWords: scaleWords(scale, units),
     marks: [
