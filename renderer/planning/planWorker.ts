@@ -11,8 +11,7 @@ const planWork = {
     onProgress: (fraction: number) => void,
     onBetter: (plan: JobPlan) => void,
   ): Result<JobPlan> {
-    const control = { onProgress, onBetter };
-    return planJob(yard, jobId, control);
+    return planJob(yard, jobId, { onProgress, onBetter });
   },
 
   policies(yard: Yard, jobId: string): Result<readonly [PolicyFigures, PolicyFigures]> {
