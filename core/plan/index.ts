@@ -7,6 +7,7 @@
  */
 export { headingDegOf } from './headingDegOf.ts';
 export { loadSigmas } from './loadSigmas.ts';
+export { type LoadUse, loadUses } from './loadUse.ts';
 export { leastLoads } from './leastLoads.ts';
 export type { GroundPlan, JobPlan, PlanLoad, PlanRequest, SectionFigures } from './plan.ts';
 export { type GroundControl, planGround } from './planGround.ts';

@@ -6,6 +6,7 @@
  * bytes, and any figure that is not already in the plan.
  */
 export { type CoverageFigures, coverageFigures } from './coverageFigures.ts';
+export { coveredWords, loadUseWords, outsideWords } from './coverageWords.ts';
 export { layoutSheet, type SheetInput } from './layoutSheet.ts';
 export { textWidthMm } from './measureText.ts';
 export type {
@@ -20,6 +21,7 @@ export type {
   TextMark,
 } from './page.ts';
 export type { Paper } from './paper.ts';
+export { type LoadCounts, type PassCount, passCounts } from './passCounts.ts';
 export { draftingScales, scaleWords } from './scale.ts';
 export { type PictureHref, sheetToSvg } from './sheetToSvg.ts';
 export { sectionsOfFill } from './fillWords.ts';

@@ -15,6 +15,7 @@ import type { UnitSystem } from '../yard.ts';
 import { unstatedWords } from '../zones/index.ts';
 import { checkTables } from './checkTable.ts';
 import { type CoveredGround, coverageFigures } from './coverageFigures.ts';
+import { coveredWords, outsideWords } from './coverageWords.ts';
 import type { LedgerCell, LedgerRow } from './ledger.ts';
 import { type FlowItem, flowOverPages } from './pageFlow.ts';
 import { paperPlan } from './paper.ts';
@@ -139,16 +140,20 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
 
 function coverageSchedule({ units, plan, figures }: SheetContext): FlowItem {
   const { treatedM2 } = figures.zoneSum;
-  const { once, twice, missed, outside } = coverageFigures(plan, treatedM2, units);
-  const rowOf = (words: string, { areaM2, share }: CoveredGround): LedgerRow => [
-    words,
+  const { coverage, request } = plan.ground;
+  const covered = coverageFigures(coverage, treatedM2, units);
+  const words = coveredWords(request.rounds);
+  const rowOf = (name: string, { areaM2, share }: CoveredGround): LedgerRow => [
+    name,
     areaFigure(areaM2, units).text,
     formatPercent(share),
   ];
+  const { outside, short } = covered;
+  const onto = outsideWords(covered, units);
   return {
     kind: 'ledger',
     title: 'Ground covered',
-    note: `thrown outside the treated ground: ${formatArea(outside.areaM2, units)}, ${formatPercent(outside.share)} of it`,
+    note: `thrown outside: ${formatArea(outside.areaM2, units)}, ${formatPercent(outside.share)} of it${onto === '' ? '' : `; ${onto}`}`,
     widthShare: 0.55,
     ledger: {
       columns: [
@@ -156,7 +161,12 @@ function coverageSchedule({ units, plan, figures }: SheetContext): FlowItem {
         { title: UNIT[units], share: 1, align: 'right' },
         { title: 'share', share: 0.9, align: 'right' },
       ],
-      rows: [rowOf('covered once', once), rowOf('covered twice or more', twice), rowOf('missed', missed)],
+      rows: [
+        rowOf(`covered ${words.once}`, covered.once),
+        ...(short === null ? [] : [rowOf(`covered ${words.short}`, short)]),
+        rowOf(`covered ${words.twice}`, covered.twice),
+        rowOf(words.missed, covered.missed),
+      ],
       sum: rowOf('all treated ground', { areaM2: treatedM2, share: 1 }),
     },
   };

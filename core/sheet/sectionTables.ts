@@ -36,7 +36,6 @@ export function drawSectionTables(
   tables: PageBox,
   beside: boolean,
 ): PageMark[] {
-  const { plan } = context;
   const { section } = load;
   const flagsMm = beside ? tables.widthMm : FLAGS_MM;
   const { flags, lines } = sectionFlags(context, section, flagsMm);
@@ -54,10 +53,9 @@ export function drawSectionTables(
       ? { ...tables, yMm: tables.yMm + downMm, heightMm: tables.heightMm - downMm }
       : { ...tables, xMm: tables.xMm + rightMm, widthMm: tables.widthMm - rightMm };
   }
-  const passes = plan.ground.passes.filter((pass) => pass.sectionId === section.id);
   const groups = beside ? 1 : hasFlags ? 2 : 3;
   const groupMm = (room.widthMm - (groups - 1) * GAP_MM) / groups;
-  passTables(context, load, passes, Math.max(1, rowsIn(room.heightMm)), groups).forEach((ledger, i) => {
+  passTables(context, load, Math.max(1, rowsIn(room.heightMm)), groups, groupMm).forEach((ledger, i) => {
     const box = { ...room, xMm: room.xMm + i * (groupMm + GAP_MM) };
     marks.push(...drawTitled(box, groupMm, i === 0 ? 'Passes' : '', ledger));
     footMm = Math.max(footMm, room.yMm + TITLE_MM + ledgerHeightMm(ledger) + GAP_MM);

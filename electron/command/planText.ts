@@ -8,9 +8,15 @@ import {
   formatTime,
   formatVolume,
 } from '../../core/units/index.ts';
-import { coverageFigures, sheetFigures } from '../../core/sheet/index.ts';
+import {
+  coveredWords,
+  coverageFigures,
+  loadUseWords,
+  outsideWords,
+  sheetFigures,
+} from '../../core/sheet/index.ts';
 import type { HosePlan, SectionHose } from '../../core/hose/index.ts';
-import type { GroundPlan } from '../../core/plan/index.ts';
+import { type GroundPlan, loadUses } from '../../core/plan/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import type { MadePlan } from './makePlan.ts';
 import { tableText } from './tableText.ts';
@@ -35,6 +41,7 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
   );
   const rows = ground.sections.map((section) => {
     const figures = ground.sectionFigures.find((each) => each.sectionId === section.id);
+    const covered = ground.coverage.sections.find(({ sectionId }) => sectionId === section.id);
     const load = loads.find((each) => each.section === section);
     const own = hosed.get(section.id);
     return [
@@ -46,11 +53,13 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
       formatLength((figures?.onLengthM ?? 0) + (figures?.offLengthM ?? 0), units),
       formatTime(figures?.timeS ?? 0),
       formatAngle(Math.round(figures?.headingDeg ?? 0)),
+      formatPercent(covered === undefined ? 0 : covered.twiceM2 / covered.treatedM2),
+      formatPercent(covered === undefined ? 0 : covered.missedM2 / covered.treatedM2),
       ...(hasMix ? [product(load?.productL ?? 0), carrier(load?.carrierL ?? 0)] : []),
       ...(own === undefined ? [] : [hoseWords(own, units)]),
     ];
   });
-  const coverage = coverageFigures(plan, zoneSum.treatedM2, units);
+  const coverage = coverageFigures(ground.coverage, zoneSum.treatedM2, units);
   const total = [
     'total',
     counted(ground.loads.length, 'load'),
@@ -60,6 +69,8 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
     formatLength(ground.onLengthM + ground.offLengthM, units),
     formatTime(ground.timeS),
     '',
+    formatPercent(coverage.twice.share),
+    formatPercent(coverage.missed.share),
     ...(hasMix ? [product(productTotalL), carrier(carrierTotalL)] : []),
     ...(hose === null ? [] : ['']),
   ];
@@ -72,19 +83,26 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
     'walk',
     'time',
     'lanes',
+    'twice',
+    'missed',
     ...(hasMix ? ['product', 'carrier'] : []),
     ...(hose === null ? [] : ['hose needed']),
   ];
-  const covered = [
-    `once ${formatPercent(coverage.once.share)}`,
-    `twice ${formatPercent(coverage.twice.share)}`,
-    `missed ${formatPercent(coverage.missed.share)}`,
-    `outside ${formatPercent(coverage.outside.share)}`,
-  ].join(', ');
+  const { rounds } = ground.request;
+  const words = coveredWords(rounds);
+  const covered = (['once', 'short', 'twice', 'missed'] as const)
+    .flatMap((part) =>
+      coverage[part] === null ? [] : `${words[part]} ${formatPercent(coverage[part].share)}`,
+    )
+    .join(', ');
+  const onto = outsideWords(coverage, units);
+  const outside = `outside ${formatPercent(coverage.outside.share)}${onto === '' ? '' : ` (${onto})`}`;
+  const use = loadUseWords(loadUses(ground), units);
+  const useLine = use === null ? '' : `${use.text}\n`;
   const hoseLine = hose === null ? '' : hoseSumWords(ground, hose, units);
   const roundsLine =
-    ground.request.rounds === 2 ? 'walked twice at half the rate, the second time square to the first\n' : '';
-  return `${tableText(head, [...rows, total])}covered: ${covered}\n${roundsLine}${hoseLine}`;
+    rounds === 2 ? 'walked twice at half the rate, the second time square to the first\n' : '';
+  return `${tableText(head, [...rows, total])}covered: ${covered}, ${outside}\n${useLine}${roundsLine}${hoseLine}`;
 }
 
 function hoseWords({ neededM, isBeyond }: SectionHose, units: UnitSystem): string {

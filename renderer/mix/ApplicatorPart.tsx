@@ -1,6 +1,7 @@
 import { makeEdit, putRow } from '../../core/edits/index.ts';
 import {
   carrierFigure,
+  fineLengthFigure,
   lengthFigure,
   parseCarrier,
   parseLength,
@@ -15,6 +16,7 @@ import { ChoiceField } from '../shared/ChoiceField.tsx';
 import { FigureField } from '../shared/FigureField.tsx';
 import { PagePart } from '../shared/PageHead.tsx';
 import { APPLICATOR_KINDS } from './applicatorKinds.ts';
+import { parseStep } from './parseStep.ts';
 import { parseName } from '../shared/parseName.ts';
 
 /** The sprayer in hand: what it holds, what it puts down, how wide and how fast. */
@@ -27,6 +29,7 @@ export function ApplicatorPart({ applicator }: { readonly applicator: Applicator
   const capacity = volumeFigure(applicator.capacityL, units);
   const carrier = carrierFigure(applicator.carrierLPerM2, units);
   const swath = lengthFigure(applicator.swathM, units);
+  const stepLength = fineLengthFigure(applicator.stepM, units);
   const pace = speedFigure(applicator.paceMPerS, units);
 
   return (
@@ -76,6 +79,15 @@ export function ApplicatorPart({ applicator }: { readonly applicator: Applicator
         units={units}
         parse={(typed) => parseSpeed(typed, 'walking pace', pace.unit)}
         onCommit={(paceMPerS) => put(`change the pace with ${applicator.name}`, { paceMPerS })}
+      />
+      <FigureField
+        label="length of one step"
+        shown={stepLength.text}
+        unit={stepLength.unit}
+        note={`or type: 20 steps in ${units === 'us' ? '50 ft' : '15 m'}`}
+        units={units}
+        parse={(typed) => parseStep(typed, stepLength.unit, units)}
+        onCommit={(stepM) => put(`change the step with ${applicator.name}`, { stepM })}
       />
     </PagePart>
   );

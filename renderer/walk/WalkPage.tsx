@@ -9,6 +9,7 @@ import { CutLineLedger } from './CutLineLedger.tsx';
 import { HosePart } from './HosePart.tsx';
 import { LanesPart } from './LanesPart.tsx';
 import { PolicyPart } from './PolicyPart.tsx';
+import { PassLedger } from './PassLedger.tsx';
 import { SectionLedger } from './SectionLedger.tsx';
 import { StartPart } from './StartPart.tsx';
 import { SectionWorkingPart } from './SectionWorkingPart.tsx';
@@ -19,6 +20,7 @@ export function WalkPage() {
   const { plan } = usePlanState();
   const units = yard.details.unitSystem;
   const job = jobInHand(yard);
+  const applicator = yard.applicators.find(({ id }) => id === job?.applicatorId);
 
   return (
     <>
@@ -36,6 +38,7 @@ export function WalkPage() {
       )}
       {job && <CutsPart job={job} ground={plan?.ground ?? null} />}
       {plan && plan.ground.cutLines.length > 0 && <CutLineLedger plan={plan} units={units} />}
+      {plan && applicator && <PassLedger plan={plan} kind={applicator.kind} units={units} />}
       {plan && <CoveragePart plan={plan} units={units} />}
     </>
   );

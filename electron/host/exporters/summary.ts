@@ -1,5 +1,6 @@
 import { sigmaOfSum } from '../../../core/area/index.ts';
 import { problemText } from '../../../core/problemText.ts';
+import type { GroundCoverage, OutsideKind } from '../../../core/passes/index.ts';
 import { type GroundPlan, headingDegOf, type PlanRequest, sectionSigmas } from '../../../core/plan/index.ts';
 import type { Yard, YardDetails } from '../../../core/yard.ts';
 import type { ResolvedYard } from '../../../core/zones/index.ts';
@@ -51,8 +52,7 @@ export interface PlanSummary extends Summary {
   readonly fills: readonly Fill[];
   readonly lengths: { readonly onM: number; readonly offM: number; readonly totalM: number };
   readonly timeS: number;
-  /** In percent of the treated area. */
-  readonly coverage: Readonly<Record<string, number>>;
+  readonly coverage: CoverageSummary;
 }
 
 const UNITS = { length: 'm', area: 'm²', time: 's', angle: 'deg', sigma: '1 standard deviation' };
@@ -100,10 +100,36 @@ export function summaryOf(yard: Yard, resolved: ResolvedYard): Summary {
   };
 }
 
+/** In percent of the treated ground of the section, or of all. */
+export interface CoverageSummary {
+  readonly oncePercent: number;
+  /** Of two rounds at half the rate, covered by one only. */
+  readonly shortPercent: number;
+  readonly twicePercent: number;
+  readonly coveredPercent: number;
+  readonly missedPercent: number;
+  readonly outsidePercent: number;
+  /** By what lies there. */
+  readonly outsideOntoPercent: Readonly<Record<OutsideKind, number>>;
+}
+
+function coverageSummaryOf(coverage: GroundCoverage): CoverageSummary {
+  const { treatedM2, onceM2, shortM2, twiceM2, missedM2, outsideM2, outsideOntoM2 } = coverage;
+  const percent = (areaM2: number): number => (treatedM2 > 0 ? (100 * areaM2) / treatedM2 : 0);
+  const onto = Object.entries(outsideOntoM2).map(([kind, areaM2]) => [kind, percent(areaM2)]);
+  return {
+    oncePercent: percent(onceM2),
+    shortPercent: percent(shortM2),
+    twicePercent: percent(twiceM2),
+    coveredPercent: percent(onceM2 + shortM2 + twiceM2),
+    missedPercent: percent(missedM2),
+    outsidePercent: percent(outsideM2),
+    outsideOntoPercent: Object.fromEntries(onto) as Record<OutsideKind, number>,
+  };
+}
+
 export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
   const { coverage, onLengthM, offLengthM, request } = plan;
-  const percent = (areaM2: number): number =>
-    coverage.treatedM2 > 0 ? (100 * areaM2) / coverage.treatedM2 : 0;
   const summary = summaryOf(yard, plan.resolved);
   const sigmas = sectionSigmas(yard, plan);
   const planWarnings = plan.warnings.map((warning) => problemText(warning, yard.details.unitSystem).what);
@@ -117,8 +143,17 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
         areaM2: __,
         ...figures
       } = plan.sectionFigures.find((each) => each.sectionId === id) ?? { sectionId: id, areaM2 };
+      const own = coverage.sections.find(({ sectionId }) => sectionId === id);
       const load = plan.loads.find(({ sectionIds }) => sectionIds.includes(id))?.number ?? null;
-      return { id, zone: zoneName, load, areaM2, sigmaM2: sigmas.get(id) ?? null, ...figures };
+      return {
+        id,
+        zone: zoneName,
+        load,
+        areaM2,
+        sigmaM2: sigmas.get(id) ?? null,
+        ...figures,
+        coverage: own && coverageSummaryOf(own),
+      };
     }),
     loads: plan.loads.length,
     fills: plan.loads.map(({ number, sectionIds, areaM2 }) => {
@@ -126,13 +161,7 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
     }),
     lengths: { onM: onLengthM, offM: offLengthM, totalM: onLengthM + offLengthM },
     timeS: plan.timeS,
-    coverage: {
-      oncePercent: percent(coverage.onceM2),
-      twicePercent: percent(coverage.twiceM2),
-      coveredPercent: percent(coverage.onceM2 + coverage.twiceM2),
-      missedPercent: percent(coverage.missedM2),
-      outsidePercent: percent(coverage.outsideM2),
-    },
+    coverage: coverageSummaryOf(coverage),
   };
 }
 

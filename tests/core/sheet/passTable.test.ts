@@ -10,7 +10,7 @@ function rowsOf(ground: typeof NINE_SECTIONS, rowsEach: number, groups: number) 
   const load = context.figures.loads[0];
   if (load === undefined) throw new Error('no load');
   const passes = context.plan.ground.passes.filter((pass) => pass.sectionId === load.section.id);
-  const tables = passTables(context, load, passes, rowsEach, groups);
+  const tables = passTables(context, load, rowsEach, groups, 60);
   return { context, load, passes, tables, rows: tables.flatMap((table) => table.rows) };
 }
 
@@ -40,8 +40,7 @@ test('where two sections share a load, what the second one takes is left after t
   const context = { ...made, plan, figures: sheetFigures(plan, made.units) };
   const [first, second] = context.figures.loads.slice(-2) as [LoadFigures, LoadFigures];
   const lastLevelOf = (load: LoadFigures): number => {
-    const passes = plan.ground.passes.filter((pass) => pass.sectionId === load.section.id);
-    return Number(entry(passTables(context, load, passes, 40, 1)[0]?.rows.at(-1)?.at(-1)));
+    return Number(entry(passTables(context, load, 40, 1, 60)[0]?.rows.at(-1)?.at(-1)));
   };
   expectNear(lastLevelOf(first), second.productL / 0.0295735295625, 0.05, 'fl oz'); // 29.57 mL; to a tenth
   expect(lastLevelOf(second)).toBe(0);
@@ -58,4 +57,15 @@ test('more passes than rows are thinned out evenly and the last is always there'
   const { rows, passes } = rowsOf(NINE_SECTIONS, 3, 2);
   expect(rows.length).toBeLessThanOrEqual(6); // three rows in two tables
   expect(entry(rows.at(-1)?.[0])).toBe(String(passes.at(-1)?.order));
+});
+
+test('steps are listed where the table is wide enough', () => {
+  const context = contextOf(NINE_SECTIONS);
+  const load = context.figures.loads[0];
+  if (load === undefined) throw new Error('no load');
+  const [wide] = passTables(context, load, 20, 1, 60);
+  const [narrow] = passTables(context, load, 20, 1, 45);
+  expect(wide?.columns.map(({ title }) => title)).toContain('steps'); // 60 mm
+  expect(narrow?.columns.map(({ title }) => title)).not.toContain('steps'); // 45 mm
+  expect(narrow?.rows[0]?.length).toBe(narrow?.columns.length); // rows as wide as their head
 });
