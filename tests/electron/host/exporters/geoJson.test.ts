@@ -116,6 +116,20 @@ describe('a plan as GeoJSON', () => {
     for (const { properties } of ofRole('pass')) expect(ids.has(String(properties.section))).toBe(true);
   });
 
+  test('tells of every cut line the flags at its ends, how each is set, and a check', () => {
+    const flags = new Map<string, string>();
+    for (const { properties } of ofRole('cut-line')) {
+      const ends = properties.flags as { readonly letter: string; readonly words: string }[];
+      expect(ends).toHaveLength(2);
+      for (const { letter, words } of ends) {
+        expect(flags.get(letter) ?? words).toBe(words); // a flag two lines share is set one way
+        flags.set(letter, words);
+      }
+      expect((properties.checks as string[])[0]).toMatch(/^[a-z]+ to .+ \d/);
+    }
+    expect(flags.get('a')).toMatch(/^\d.+ from .+ corner .*of .+ towards .+$/);
+  });
+
   test('tells the load of every section, what each load is for, and which cuts the person keeps', () => {
     const [kept] = ground.cuts;
     if (kept === undefined) throw new Error('the sample is not cut');
