@@ -36,7 +36,8 @@ export class Workbench {
   async do<T>(task: (work: Remote<PlanWork>, isWanted: () => boolean) => Promise<T>): Promise<T | undefined> {
     this.giveUp();
     const mine = this.#task;
-    const isWanted = (): boolean => mine === this.#task;
+    // What is said on the way comes by another port than the answer, and may come after it.
+    const isWanted = (): boolean => this.#busy && mine === this.#task;
     this.#hand ??= this.#start();
     this.#busy = true;
     const answer = await task(this.#hand.work, isWanted);

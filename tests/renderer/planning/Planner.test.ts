@@ -137,6 +137,13 @@ describe('a first plan', () => {
     expect(planner.snapshot()).toMatchObject({ isFirst: false, progress: null });
   });
 
+  test('that is heard of only after the last one changes nothing any more', async () => {
+    await planned();
+    hands.last.onBetter(better);
+    hands.last.onProgress(1);
+    expect(planner.snapshot()).toEqual({ plan, problems: [], stale: false, isFirst: false, progress: null }); // as answered
+  });
+
   test('of ground that has changed meanwhile is never shown', async () => {
     await planned();
     planner.want(changed(), jobId);
