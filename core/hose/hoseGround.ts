@@ -22,6 +22,9 @@ export interface HoseGround {
   readonly obstacles: readonly Pick<Outline, 'id' | 'name' | 'outer'>[];
 }
 
+/** How far a hose that nobody has measured keeps from a corner it is pulled round, in metres: common practice, no source. */
+export const USUAL_CLEARANCE_M = 0.15;
+
 /** What a hose is not drawn over unless the person says otherwise. */
 const USUAL_BARRIERS: readonly OutlineKind[] = ['building', 'water'];
 

@@ -7,9 +7,8 @@
  * first, slack, and slopes.
  */
 export { type HoseDistance, hoseDistances } from './hoseDistances.ts';
-export { blocksHose, type HoseGround, hoseGround, type HoseSpigot } from './hoseGround.ts';
+export { blocksHose, type HoseGround, hoseGround, type HoseSpigot, USUAL_CLEARANCE_M } from './hoseGround.ts';
 export type { HoseBend, HosePlan, SectionHose } from './hosePlan.ts';
 export { type HoseWork, planHose } from './planHose.ts';
-export { USUAL_CLEARANCE_M } from './usualClearance.ts';
 export { reachRegions } from './reachRegions.ts';
 export { hoseWords, snagsOf } from './hoseWords.ts';
