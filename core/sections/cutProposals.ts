@@ -1,11 +1,13 @@
 import { type Chord, findChords } from './chords.ts';
 import type { CutDirection } from './cutDirections.ts';
 import { type Facing, levelForAreaM, stepForAreaM } from './facing.ts';
+import { lengthAndSlope, partingRuns } from './partingRuns.ts';
 import { areaBelowCutM2 } from './splitRegion.ts';
 
 /** A cut that should leave `belowM2` below it: the chords `first` to `last` of the line at `levelM`. */
 export interface CutProposal {
   readonly facing: Facing;
+  readonly direction: CutDirection;
   readonly levelM: number;
   readonly chords: readonly Chord[];
   readonly target: CutTarget;
@@ -20,9 +22,9 @@ export interface CutTarget {
 }
 
 /** Cuts neither along nor square to the lanes are worth this much less. */
-const OFF_LANES_FACTOR = 1.25;
+const OFF_LANES_FACTOR = 1.1;
 /** A border nearer than a swath to a corner leaves a neck no pass fits; each is worth this part of its length. */
-const NECK_PART = 0.25;
+const NECK_PART = 0.15;
 /** Levels looked at per direction when single chords are tried; more are thinned out evenly. */
 const MOST_LEVELS = 250;
 
@@ -37,7 +39,9 @@ export function wholeLineCuts(
     const levelM = levelForAreaM(facing, target.belowM2);
     const chords = findChords(facing, levelM);
     if (chords === undefined || chords.length === 0) return [];
-    return [{ facing, levelM, chords, target, costM: costOf(facing, direction, levelM, chords, swathM) }];
+    return [
+      { facing, direction, levelM, chords, target, costM: costOf(facing, direction, levelM, chords, swathM) },
+    ];
   });
 }
 
@@ -73,6 +77,7 @@ export function chordCuts(
         if (moved.length !== run.length) continue;
         proposals.push({
           facing,
+          direction,
           levelM,
           chords: moved,
           target,
@@ -82,29 +87,6 @@ export function chordCuts(
     }
   }
   return proposals;
-}
-
-/** Runs of neighbouring chords that begin and end on one ring and pass from ring to ring through holes between. */
-function partingRuns(chords: readonly Chord[], mostM: number): Chord[][] {
-  const runs: Chord[][] = [];
-  for (let first = 0; first < chords.length; first++) {
-    const run: Chord[] = [];
-    let lengthM = 0;
-    const ring = (chords[first] as Chord).start.edge.ring;
-    for (let last = first; last < chords.length; last++) {
-      const chord = chords[last] as Chord;
-      const before = run.at(-1);
-      if (before !== undefined && before.end.edge.ring !== chord.start.edge.ring) break;
-      run.push(chord);
-      lengthM += chord.end.vM - chord.start.vM;
-      if (lengthM > mostM) break;
-      if (chord.end.edge.ring !== ring) continue;
-      // Going on past the ring it began on would part the ground a second time.
-      runs.push(run);
-      break;
-    }
-  }
-  return runs;
 }
 
 function levelsWithin(
@@ -117,12 +99,7 @@ function levelsWithin(
 ): { target: CutTarget; levelM: number }[] {
   const middleM2 = areaBelowCutM2(facing, run);
   if (middleM2 === undefined) return [];
-  let lengthM = 0;
-  let slope = 0;
-  for (const { start, end } of run) {
-    lengthM += end.vM - start.vM;
-    slope += end.slope - start.slope;
-  }
+  const [lengthM, slope] = lengthAndSlope(run);
   return targets.flatMap((target) => {
     const levelM = middleM + stepForAreaM(target.belowM2 - middleM2, lengthM, slope);
     return levelM > fromM && levelM < toM ? [{ target, levelM }] : [];

@@ -15,8 +15,9 @@ export interface PlannedCuts {
   readonly treatedOf: (zoneId: string) => readonly Region[];
 }
 
-/** Runs of one line are in line to this. */
-const IN_LINE_M = 1e-5;
+/** Runs of one cut are in line to this: each was moved to tape marks by itself. */
+const IN_LINE_M = 0.3;
+const SAME_M = 1e-5;
 
 /**
  * Cuts with the runs that beds part put together again: those of one held cut, and neighbours in one line with no
@@ -49,7 +50,7 @@ function gapBetween(a: Cut, b: Cut): YardPoint | undefined {
   const pairs = [a.from, a.to].flatMap((p) => [b.from, b.to].map((q) => [p, q] as const));
   pairs.sort((one, other) => distanceM(...one) - distanceM(...other));
   const [p, q] = pairs[0] as (typeof pairs)[number];
-  return distanceM(p, q) <= IN_LINE_M ? undefined : { xM: (p.xM + q.xM) / 2, yM: (p.yM + q.yM) / 2 };
+  return distanceM(p, q) <= SAME_M ? undefined : { xM: (p.xM + q.xM) / 2, yM: (p.yM + q.yM) / 2 };
 }
 
 /** The two ends of two runs that are farthest apart, the way the first one runs. */

@@ -4,7 +4,7 @@ import { partRegion } from '../../../core/sections/partRegion.ts';
 import { points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
-const SEARCH = { fan: 12, partings: 8, leastBeam: 1 };
+const SEARCH = { fan: 12, partings: 8, runs: false };
 const LAY = { laneRad: 0, swathM: 1, markM: null, loadAreaM2: 1e9 };
 
 test('the shortest parting comes first and halves a long rectangle across', () => {

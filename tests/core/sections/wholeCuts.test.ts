@@ -36,10 +36,19 @@ describe('cuts as a hand takes hold of them', () => {
     ]);
   });
 
+  test('go over a bed in one line where each run was moved to a tape mark by itself', () => {
+    expect(whole(cut([3, 0], [3, 2]), cut([3.1, 4], [3.1, 6]))).toEqual([
+      [
+        [3, 0, 3.1, 6],
+        [0, 1],
+      ],
+    ]); // one mark apart
+  });
+
   test('are two where ground lies between them, or another cut, or they are not in line', () => {
     expect(whole(cut([6, 0], [6, 2]), cut([6, 4], [6, 6]))).toHaveLength(2);
     expect(whole(cut([6, 0], [6, 3]), cut([6, 3], [6, 6]))).toHaveLength(2);
-    expect(whole(cut([3, 0], [3, 2]), cut([3.1, 4], [3.1, 6]))).toHaveLength(2);
+    expect(whole(cut([3, 0], [3, 2]), cut([4, 4], [4, 6]))).toHaveLength(2);
   });
 
   test('held by the person are one by their id', () => {
