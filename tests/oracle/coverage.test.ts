@@ -32,10 +32,20 @@ function stripsOf(lines: readonly (readonly YardPoint[])[]): {
   const strips: Strip[] = [];
   const pivots: Pivot[] = [];
   let walk = 0;
-  for (const line of lines) {
+  for (const walked of lines) {
+    // A point that repeats the one before it is no turn.
+    const line = walked.filter(
+      ({ xM, yM }, i) =>
+        i === 0 || Math.hypot(xM - (walked[i - 1]?.xM ?? 0), yM - (walked[i - 1]?.yM ?? 0)) > 1e-9,
+    );
     walk++;
     let curled = 0;
-    const closes = line.length > 3 && line[0]?.xM === line.at(-1)?.xM && line[0]?.yM === line.at(-1)?.yM;
+    const [first, last] = [line[0], line.at(-1)];
+    const closes =
+      line.length > 3 &&
+      first !== undefined &&
+      last !== undefined &&
+      Math.hypot(first.xM - last.xM, first.yM - last.yM) <= 1e-9;
     for (let i = 1; i < line.length; i++) {
       const [a, b] = [line[i - 1] as YardPoint, line[i] as YardPoint];
       strips.push({ a, b, walk });
