@@ -136,10 +136,7 @@ describe('platpace plan', () => {
       // No building stands here, and the farthest corner of the treated lawn from (20, 0) is (0, 18.5).
       expect(neededM).toBeLessThan(Math.hypot(20, 18.5));
     }
-    const most = Math.max(...plan.summary.hose.sections.map(({ neededM }: { neededM: number }) => neededM));
-    expect(plan.summary.hose.shortestHoseM).toBe(most); // the one spigot is everybody’s best
     expect(plan.summary.hose).toMatchObject({ spigot: 'tap by the terrace', hoseM: 12 });
-    expect(out).toContain('get everywhere');
     expect(readFileSync(join(folder, 'plan.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     expect(out).toContain('covered: once');
     expect(out).not.toContain('flags, set in this order'); // not asked for
