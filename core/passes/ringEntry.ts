@@ -27,8 +27,14 @@ export function bestOnRing(ring: readonly YardPoint[], from: YardPoint, to: Yard
   return best;
 }
 
-/** A ring walked from a point on it round and back to that point. */
-export function ringFrom(ring: readonly YardPoint[], enter: YardPoint): YardPoint[] {
+/**
+ * A ring walked from a point on it round and back to that point.
+ *
+ * @param walked as laid, or as walked before, when its last point repeats the first
+ */
+export function ringFrom(walked: readonly YardPoint[], enter: YardPoint): YardPoint[] {
+  const isClosed = walked.length > 1 && apartM(walked[0], walked.at(-1)) <= SAME_M;
+  const ring = isClosed ? walked.slice(0, -1) : walked;
   let place = 0;
   let nearM = Infinity;
   ring.forEach((a, i) => {

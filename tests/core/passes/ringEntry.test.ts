@@ -16,6 +16,11 @@ test('a ring is walked round and back to where it was entered', () => {
   ); // from a corner
 });
 
+test('a ring walked before is walked from elsewhere without its first point standing twice', () => {
+  const once = ringFrom(rect(0, 0, 10, 4), { xM: 10, yM: 4 });
+  expect(ringFrom(once, { xM: 10, yM: 0 })).toEqual(points([10, 0], [10, 4], [0, 4], [0, 0], [10, 0])); // by hand
+});
+
 test('no point is no way off', () => {
   expect(apartM(null, { xM: 1, yM: 1 })).toBe(0); // nothing to come from
   expect(apartM({ xM: 0, yM: 0 }, { xM: 3, yM: 4 })).toBe(5); // 3-4-5 triangle
