@@ -7,6 +7,7 @@
  */
 export { type CoverageFigures, coverageFigures } from './coverageFigures.ts';
 export { coveredWords, loadUseWords, outsideWords } from './coverageWords.ts';
+export { depthFigures, depthWords, type InkDepth } from './depthFigures.ts';
 export { layoutSheet, type SheetInput } from './layoutSheet.ts';
 export { textWidthMm } from './measureText.ts';
 export type {
@@ -32,3 +33,4 @@ export {
   sheetFigures,
   type ZoneFigures,
 } from './sheetFigures.ts';
+export { type ShownWalks, type WalkFigures, walkFigures, walkText, wetWords } from './walkFigures.ts';

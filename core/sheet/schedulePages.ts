@@ -7,7 +7,6 @@ import {
   formatNumber,
   formatPercent,
   formatTime,
-  lengthFigure,
   otherUnits,
   sum,
 } from '../units/index.ts';
@@ -20,6 +19,7 @@ import type { LedgerCell, LedgerRow } from './ledger.ts';
 import { type FlowItem, flowOverPages } from './pageFlow.ts';
 import { paperPlan } from './paper.ts';
 import type { DraftPage, SheetContext } from './sheetContext.ts';
+import { walkFigures, walkText } from './walkFigures.ts';
 
 const UNIT: Readonly<Record<UnitSystem, string>> = { us: 'ft²', metric: 'm²' };
 const LENGTH: Readonly<Record<UnitSystem, string>> = { us: 'ft', metric: 'm' };
@@ -91,27 +91,31 @@ function withSigma(areaM2: number, sigmaM2: number | null, units: UnitSystem): L
 function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
   const other = otherUnits(units);
   const figuresOf = new Map(plan.ground.sectionFigures.map((entry) => [entry.sectionId, entry]));
+  const walks = walkFigures(plan.ground, units);
   const rows = figures.loads.map((load): LedgerRow => {
     const own = figuresOf.get(load.section.id);
+    const walk = walks.bySection.get(load.section.id);
     return [
       load.section.id,
       load.section.zoneName,
       withSigma(load.areaM2, load.areaSigmaM2, units),
       areaFigure(load.otherAreaM2, other).text,
       own === undefined ? '' : String(own.passes),
-      own === undefined ? '' : lengthFigure(own.onLengthM, units).text,
+      walk === undefined ? '' : walkText(walk.onM, units),
+      walk === undefined ? '' : walkText(walk.wetM, units),
       own === undefined ? '' : formatAngle(own.headingDeg),
       own === undefined ? '' : formatTime(own.timeS),
     ];
   });
-  const { passes, onLengthM, timeS } = plan.ground;
+  const { passes, timeS } = plan.ground;
   return {
     kind: 'ledger',
     title: 'Sections',
-    note:
-      figures.fills.length < figures.loads.length
-        ? 'in the order they are walked; small ones share a load'
-        : 'in the order they are walked; one load each',
+    note: [
+      'in the order they are walked',
+      figures.fills.length < figures.loads.length ? 'small ones share a load' : 'one load each',
+      'over treated = walked on turf treated before',
+    ].join('; '),
     ledger: {
       columns: [
         { title: 'section', share: 0.8, align: 'left' },
@@ -120,6 +124,7 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
         { title: `treated, ${UNIT[other]}`, share: 1, align: 'right' },
         { title: 'passes', share: 0.8, align: 'right' },
         { title: `spraying, ${LENGTH[units]}`, share: 1, align: 'right' },
+        { title: `over treated, ${LENGTH[units]}`, share: 1, align: 'right' },
         { title: 'lanes run', share: 0.9, align: 'right' },
         { title: 'time', share: 0.8, align: 'right' },
       ],
@@ -130,7 +135,8 @@ function sectionSchedule({ units, figures, plan }: SheetContext): FlowItem {
         areaFigure(sum(figures.loads.map((load) => load.areaM2)), units).text,
         areaFigure(sum(figures.loads.map((load) => load.otherAreaM2)), other).text,
         formatNumber(passes.length, 0),
-        lengthFigure(onLengthM, units).text,
+        walkText(walks.all.onM, units),
+        walkText(walks.all.wetM, units),
         '',
         formatTime(timeS),
       ],

@@ -4,6 +4,7 @@ import {
   formatArea,
   formatEnough,
   formatLength,
+  lengthFigure,
   formatPercent,
   formatTime,
   formatVolume,
@@ -14,6 +15,8 @@ import {
   loadUseWords,
   outsideWords,
   sheetFigures,
+  walkFigures,
+  walkText,
 } from '../../core/sheet/index.ts';
 import type { HosePlan, SectionHose } from '../../core/hose/index.ts';
 import { type GroundPlan, loadUses } from '../../core/plan/index.ts';
@@ -39,10 +42,13 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
   const loadNumbers = new Map(
     ground.loads.flatMap(({ number, sectionIds }) => sectionIds.map((id) => [id, number] as const)),
   );
+  const walks = walkFigures(ground, units);
+  const walked = (lengthM: number): string => `${walkText(lengthM, units)} ${lengthFigure(0, units).unit}`;
   const rows = ground.sections.map((section) => {
     const figures = ground.sectionFigures.find((each) => each.sectionId === section.id);
     const covered = ground.coverage.sections.find(({ sectionId }) => sectionId === section.id);
     const load = loads.find((each) => each.section === section);
+    const walk = walks.bySection.get(section.id);
     const own = hosed.get(section.id);
     return [
       section.id,
@@ -50,7 +56,8 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
       section.zoneName,
       formatArea(load?.areaM2 ?? section.areaM2, units),
       String(figures?.passes ?? 0),
-      formatLength((figures?.onLengthM ?? 0) + (figures?.offLengthM ?? 0), units),
+      walked(walk?.walkM ?? 0),
+      walked(walk?.wetM ?? 0),
       formatTime(figures?.timeS ?? 0),
       formatAngle(Math.round(figures?.headingDeg ?? 0)),
       formatPercent(covered === undefined ? 0 : covered.twiceM2 / covered.treatedM2),
@@ -66,7 +73,8 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
     '',
     formatArea(zoneSum.treatedM2, units),
     String(ground.passes.length),
-    formatLength(ground.onLengthM + ground.offLengthM, units),
+    walked(walks.all.walkM),
+    walked(walks.all.wetM),
     formatTime(ground.timeS),
     '',
     formatPercent(coverage.twice.share),
@@ -81,6 +89,7 @@ export function planText({ yard, plan, hasMix }: MadePlan): string {
     'treated',
     'passes',
     'walk',
+    'over treated',
     'time',
     'lanes',
     'twice',

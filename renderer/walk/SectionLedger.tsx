@@ -1,16 +1,7 @@
-import type { JobPlan, SectionFigures } from '../../core/plan/index.ts';
-import { sheetFigures } from '../../core/sheet/index.ts';
+import type { JobPlan } from '../../core/plan/index.ts';
+import { sheetFigures, walkFigures, walkText, wetWords } from '../../core/sheet/index.ts';
 import { AMOUNTS_BY_WORDS } from '../../core/slope/index.ts';
-import {
-  apportionForDisplay,
-  areaFigure,
-  formatNumber,
-  formatTime,
-  lengthFigure,
-  lengthUnitM,
-  sum,
-  volumeFigure,
-} from '../../core/units/index.ts';
+import { areaFigure, formatTime, lengthFigure, volumeFigure } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import { useBook, useViewState } from '../app/context.ts';
 import { AreaCell } from '../shared/AreaCell.tsx';
@@ -23,7 +14,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
   const figures = sheetFigures(plan, units);
   const bySection = new Map(plan.ground.sectionFigures.map((row) => [row.sectionId, row]));
   const isShared = figures.fills.length < figures.loads.length;
-  const walks = walkTexts(plan.ground.sectionFigures, units);
+  const walks = walkFigures(plan.ground, units);
   return (
     <>
       <Ledger
@@ -48,7 +39,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
               ...(isShared ? [`${load}`] : []),
               <AreaCell key="area" areaM2={areaM2} sigmaM2={areaSigmaM2} units={units} />,
               `${row?.passes ?? 0}`,
-              walks.bySection.get(section.id) ?? '',
+              walkText(walks.bySection.get(section.id)?.walkM ?? 0, units),
               row ? formatTime(row.timeS) : '',
               volumeFigure(productL, units, figures.productUnit).text,
             ],
@@ -64,11 +55,12 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
             units={units}
           />,
           `${plan.ground.passes.length}`,
-          walks.all,
+          walkText(walks.all.walkM, units),
           formatTime(plan.ground.timeS),
           volumeFigure(figures.productTotalL, units, figures.productUnit).text,
         ]}
       />
+      <p className="note">{wetWords(walks, units)}</p>
       {figures.isMixedBySurface && (
         <p className="said">
           Product is worked out from {AMOUNTS_BY_WORDS.surface}, which is larger than the map’s area.
@@ -76,17 +68,4 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
       )}
     </>
   );
-}
-
-/** Walks in whole feet or metres, on and off, that add up as shown. */
-function walkTexts(sections: readonly SectionFigures[], units: UnitSystem) {
-  const stepM = lengthUnitM(units);
-  const walksM = sections.map((section) => section.onLengthM + section.offLengthM);
-  const totalM = sum(walksM);
-  const shownM = apportionForDisplay(walksM, stepM, totalM);
-  const text = (lengthM: number): string => formatNumber(lengthM / stepM, 0);
-  return {
-    bySection: new Map(sections.map(({ sectionId }, i) => [sectionId, text(shownM[i] ?? 0)])),
-    all: text(totalM),
-  };
 }

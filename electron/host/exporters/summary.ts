@@ -50,7 +50,13 @@ export interface PlanSummary extends Summary {
   readonly loads: number;
   /** Load for load, in walking order. */
   readonly fills: readonly Fill[];
-  readonly lengths: { readonly onM: number; readonly offM: number; readonly totalM: number };
+  /** `wetM` is what of the total goes over turf treated earlier. */
+  readonly lengths: {
+    readonly onM: number;
+    readonly offM: number;
+    readonly totalM: number;
+    readonly wetM: number;
+  };
   readonly timeS: number;
   readonly coverage: CoverageSummary;
 }
@@ -159,7 +165,7 @@ export function planSummaryOf(yard: Yard, plan: GroundPlan): PlanSummary {
     fills: plan.loads.map(({ number, sectionIds, areaM2 }) => {
       return { load: number, sections: sectionIds, areaM2 };
     }),
-    lengths: { onM: onLengthM, offM: offLengthM, totalM: onLengthM + offLengthM },
+    lengths: { onM: onLengthM, offM: offLengthM, totalM: onLengthM + offLengthM, wetM: plan.wetM },
     timeS: plan.timeS,
     coverage: coverageSummaryOf(coverage),
   };

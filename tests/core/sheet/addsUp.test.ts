@@ -17,7 +17,12 @@ describe('printed columns add up to their printed sum', () => {
       for (const table of sheetOf(ground).flatMap((page) => tablesOn(page))) {
         if (table.sum === null) continue;
         table.heads.forEach((head, i) => {
-          if (!/^(gross|cut-outs|turf|left out|treated|treats|product|water|carrier)\b.*,/.test(head)) return;
+          if (
+            !/^(gross|cut-outs|turf|left out|treated|treats|product|water|carrier|spraying|over treated)\b.*,/.test(
+              head,
+            )
+          )
+            return;
           const total = table.rows.reduce((sum, row) => sum + hundredths(row[i] ?? ''), 0);
           expect(total, `${name}: ${head}`).toBe(hundredths(table.sum?.[i] ?? ''));
           columns++;

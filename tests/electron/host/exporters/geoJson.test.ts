@@ -91,8 +91,9 @@ describe('a plan as GeoJSON', () => {
       readonly id: string;
       readonly areaM2: number;
       readonly sigmaM2: number;
+      readonly wetM: number;
     }[];
-    readonly lengths: { readonly onM: number; readonly offM: number; readonly totalM: number };
+    readonly lengths: Readonly<Record<'onM' | 'offM' | 'totalM' | 'wetM', number>>;
     readonly coverage: Readonly<Record<string, number>>;
     readonly more: number;
   };
@@ -190,8 +191,10 @@ describe('a plan as GeoJSON', () => {
   });
 
   test('has lengths and percentages that add up', () => {
-    const { onM, offM, totalM } = summary.lengths;
+    const { onM, offM, totalM, wetM } = summary.lengths;
     expectNear(onM + offM, totalM, 1e-9, 'm');
+    const sectionsWetM = summary.sections.reduce((total, section) => total + section.wetM, 0);
+    expectNear(sectionsWetM, wetM, 1e-9, 'm'); // the whole is that of its sections
     const { oncePercent = 0, twicePercent = 0, missedPercent = 0 } = summary.coverage;
     expectNear(oncePercent + twicePercent + missedPercent, 100, 0.01, '%');
   });
