@@ -1,15 +1,15 @@
-import type { JobPlan } from '../plan/index.ts';
+import type { JobPlan, PlanRequest } from '../plan/index.ts';
 import type { Staking } from '../staking/index.ts';
 import type { PagePoint, Region } from '../spaces.ts';
 import type { Yard } from '../yard.ts';
-import { boxOutline, INK, pen, SOFT_INK, shape } from './drawing.ts';
-import { emptyRoom } from './labelRoom.ts';
+import { boxesOverlap, boxOutline, INK, pen, SOFT_INK, shape } from './drawing.ts';
+import { emptyRoom, type LabelRoom } from './labelRoom.ts';
 import { drawCornerNames, drawCutLines, drawTapes } from './mapFlags.ts';
 import { drawGround, drawPictures, outlineToPage } from './mapGround.ts';
 import { drawHose } from './mapHose.ts';
 import { labelMarks, labelOutlines, labelSections, labelZones } from './mapLabels.ts';
 import { drawRoutes, numberRoutes, type PageRoute } from './mapPasses.ts';
-import { drawMark, SYMBOL_RADIUS_MM } from './mapSymbols.ts';
+import { drawMark, drawWalkEnd, SYMBOL_RADIUS_MM } from './mapSymbols.ts';
 import { type MapView, regionToPage, yardToPage } from './mapView.ts';
 import type { PageMark } from './page.ts';
 
@@ -65,7 +65,8 @@ export function drawMap(
     room.taken.push(symbolBox(centre));
     return drawMark(mark.kind, centre);
   });
-  const cuts = drawCutLines(view, room, shownLines);
+  const ends = drawWalkEnds(view, room, request);
+  const cuts = drawCutLines(view, room, shownLines, plan.ground.cuts);
   const nameSections = () => labelSections(view, room, sections, focus);
   const numberPasses = () => (swathMm >= NUMBERED_SWATH_MM ? numberRoutes(room, routes) : UNNUMBERED);
   // The overview is read for the sections, a section's own map for its passes: those get the first choice of room.
@@ -93,6 +94,7 @@ export function drawMap(
     ...sectionNames,
     ...numbers.marks,
     ...symbols,
+    ...ends,
     ...labels,
   ];
   const frame = [boxOutline(view.box)];
@@ -103,6 +105,25 @@ export function drawMap(
     ],
     unnumbered: numbers.unnumbered,
   };
+}
+
+/** Where the person starts and finishes, if they said so; one place that is both has room for both signs. */
+function drawWalkEnds(view: MapView, room: LabelRoom, { startAt, finishAt }: PlanRequest): PageMark[] {
+  const asked = [
+    ['start', startAt],
+    ['finish', finishAt],
+  ] as const;
+  return asked.flatMap(([end, place]) => {
+    if (place === null) return [];
+    const centre = yardToPage(view, place);
+    const side = 2 * SYMBOL_RADIUS_MM + 0.4;
+    // Beside the spigot it is at, else on the place itself.
+    const beside = [0, side, -side, 2 * side].map((dx) => ({ xMm: centre.xMm + dx, yMm: centre.yMm }));
+    const at =
+      beside.find((point) => !room.taken.some((box) => boxesOverlap(box, symbolBox(point)))) ?? centre;
+    room.taken.push(symbolBox(at));
+    return drawWalkEnd(end, at);
+  });
 }
 
 function symbolBox(centre: PagePoint) {

@@ -46,10 +46,10 @@ export function ledgerHeightMm(ledger: Ledger): number {
   return LEDGER_HEAD_MM + (ledger.rows.length + (ledger.sum === null ? 0 : 1)) * LEDGER_ROW_MM + 1;
 }
 
-/** A ruled table: green row rules, pale red column rules, figures to the right; long entries are shortened. */
+/** A ruled table: green row rules, pale red column rules, figures to the right; an entry is shortened only where no column has room to spare. */
 export function drawLedger(xMm: number, yMm: number, widthMm: number, ledger: Ledger): PageMark[] {
   const right = xMm + widthMm;
-  const cells = columnBoxes(xMm, widthMm, ledger.columns);
+  const cells = columnBoxes(xMm, widthMm, ledger);
   const marks: PageMark[] = [];
   ledger.columns.forEach((column, i) => {
     const style = { sizeMm: HEAD_SIZE_MM, face: 'condensed', colour: SOFT_INK } as const;
@@ -76,14 +76,62 @@ export function drawLedger(xMm: number, yMm: number, widthMm: number, ledger: Le
   return marks;
 }
 
-function columnBoxes(xMm: number, widthMm: number, columns: readonly LedgerColumn[]): PageBox[] {
+/**
+ * Columns by their shares; one whose entries would be cut short takes what it lacks from those with room to spare:
+ * figures first, because half a figure is a wrong one.
+ */
+function columnBoxes(xMm: number, widthMm: number, ledger: Ledger): PageBox[] {
+  const { columns } = ledger;
   const shares = columns.reduce((sum, column) => sum + column.share, 0);
+  const needs = columns.map((_, i) => neededMm(ledger, i));
+  let widths = columns.map(({ share }) => (widthMm * share) / shares);
+  for (const align of ['right', 'left'] as const) {
+    const spares = widths.map((width, i) => {
+      const need = needs[i] as number;
+      // While figures look for room, words give way down to a few letters.
+      if (align === 'right' && columns[i]?.align === 'left')
+        return Math.max(0, width - Math.min(need, FEW_LETTERS_MM));
+      return width - need < 0 && columns[i]?.align !== align ? 0 : width - need;
+    });
+    const lackMm = spares.reduce((sum, spare) => sum + Math.max(0, -spare), 0);
+    const roomMm = spares.reduce((sum, spare) => sum + Math.max(0, spare), 0);
+    const movedMm = Math.min(lackMm, roomMm);
+    if (movedMm === 0) continue;
+    widths = widths.map((width, i) => {
+      const spare = spares[i] as number;
+      return width - (spare / (spare < 0 ? lackMm : roomMm)) * movedMm;
+    });
+  }
   let left = xMm;
-  return columns.map((column) => {
-    const box = { xMm: left, yMm: 0, widthMm: (widthMm * column.share) / shares, heightMm: 0 };
-    left += box.widthMm;
+  return widths.map((width) => {
+    const box = { xMm: left, yMm: 0, widthMm: width, heightMm: 0 };
+    left += width;
     return box;
   });
+}
+
+/** The width at which nothing in a column is cut short. */
+function neededMm({ columns, rows, sum }: Ledger, place: number): number {
+  const title = textWidthMm((columns[place] as LedgerColumn).title, HEAD_SIZE_MM, 'condensed');
+  const entries = rows.map((row) => cellMm(row[place], 'condensed'));
+  const total = sum === null ? 0 : cellMm(sum[place], 'condensed-bold');
+  return Math.max(title, total, ...entries) + 2 * PAD_MM + ROUNDING_MM;
+}
+
+/** A name this wide, with its padding, still tells which it is. */
+const FEW_LETTERS_MM = 14;
+
+/** Widths are compared after they were added up another way. */
+const ROUNDING_MM = 1e-6;
+
+function cellMm(cell: LedgerCell | string | undefined, face: Face): number {
+  if (cell === undefined) return 0;
+  const { entry, soft = '' } = typeof cell === 'string' ? { entry: cell } : cell;
+  return textWidthMm(entry, SIZE_MM, face) + softMmOf(soft);
+}
+
+function softMmOf(soft: string): number {
+  return soft === '' ? 0 : textWidthMm(soft, SOFT_SIZE_MM, 'condensed') + 0.9;
 }
 
 function drawRow(
@@ -115,7 +163,7 @@ function drawEntry(
   const left = box.xMm + PAD_MM;
   const right = box.xMm + box.widthMm - PAD_MM;
   const soft = cell.soft ?? '';
-  const softMm = soft === '' ? 0 : textWidthMm(soft, SOFT_SIZE_MM, 'condensed') + 0.9;
+  const softMm = softMmOf(soft);
   const entry = shortenText(cell.entry, style.sizeMm, style.face, right - left - softMm);
   if (entry === '') return [];
   const entryMm = textWidthMm(entry, style.sizeMm, style.face);

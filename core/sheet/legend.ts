@@ -1,21 +1,11 @@
+import type { PagePoint } from '../spaces.ts';
 import type { OutlineKind, Yard } from '../yard.ts';
 import type { ResolvedYard } from '../zones/index.ts';
-import {
-  at,
-  boxOutline,
-  FLAG_INK,
-  INK,
-  line,
-  type PageBox,
-  pen,
-  SOFT_INK,
-  shape,
-  text,
-  TURF_TINT,
-} from './drawing.ts';
+import { at, boxOutline, INK, line, type PageBox, pen, SOFT_INK, shape, text, TURF_TINT } from './drawing.ts';
 import { findHatchOf, type GroundInk, GROUND_INK, OVERLAP_INK } from './hatch.ts';
+import { heldLine, plannedLine } from './mapFlags.ts';
 import { hoseLine } from './mapHose.ts';
-import { drawFlag, drawMark } from './mapSymbols.ts';
+import { drawFlag, drawMark, drawWalkEnd } from './mapSymbols.ts';
 import { textWidthMm } from './measureText.ts';
 import type { PageMark } from './page.ts';
 
@@ -41,11 +31,16 @@ const SIZE_MM = 2.7;
 
 /** What is on the map besides the outlines and marks themselves. */
 export interface LegendGround extends Pick<ResolvedYard, 'overlaps' | 'strips'> {
-  readonly hasCutLines: boolean;
+  /** Whether there are cut lines the plan placed, and whether there are some the person holds. */
+  readonly hasPlannedCuts: boolean;
+  readonly hasHeldCuts: boolean;
+  readonly hasStart: boolean;
+  readonly hasFinish: boolean;
   readonly hasHose: boolean;
 }
 
-function entriesFor(yard: Yard, { overlaps, strips, hasCutLines, hasHose }: LegendGround): LegendEntry[] {
+function entriesFor(yard: Yard, ground: LegendGround): LegendEntry[] {
+  const { overlaps, strips, hasPlannedCuts, hasHeldCuts, hasHose } = ground;
   const kinds = (Object.keys(WORDS) as OutlineKind[]).filter(
     (kind) =>
       yard.outlines.some((outline) => outline.kind === kind) || (kind === 'keep-off' && strips.length > 0),
@@ -58,7 +53,10 @@ function entriesFor(yard: Yard, { overlaps, strips, hasCutLines, hasHose }: Lege
     entries.push({ words: 'in two zones', draw: (box) => swatch(OVERLAP_INK, box, true) });
   }
   entries.push({ words: 'pass, walked this way', draw: passSwatch });
-  if (hasCutLines) entries.push({ words: 'cut line, flag at each end', draw: cutSwatch });
+  if (hasPlannedCuts) entries.push({ words: 'cut line, flag at each end', draw: cutSwatch(plannedSwatch) });
+  if (hasHeldCuts) entries.push({ words: 'cut line you hold in place', draw: cutSwatch(heldLine) });
+  if (ground.hasStart) entries.push({ words: 'start', draw: endSwatch('start') });
+  if (ground.hasFinish) entries.push({ words: 'finish', draw: endSwatch('finish') });
   if (hasHose) entries.push({ words: 'hose, on the section pages', draw: hoseSwatch });
   for (const kind of ['spigot', 'landmark'] as const) {
     if (yard.marks.some((mark) => mark.kind === kind)) {
@@ -88,13 +86,20 @@ function passSwatch(box: PageBox): PageMark[] {
   ];
 }
 
-function cutSwatch(box: PageBox): PageMark[] {
-  const y = box.yMm + box.heightMm;
-  const left = box.xMm + 0.5;
-  return [
-    line([at(left, y), at(box.xMm + box.widthMm, y)], pen(FLAG_INK, 0.45, [1.6, 0.9])),
-    ...drawFlag(at(left, y)),
-  ];
+function cutSwatch(drawn: (ends: readonly [PagePoint, PagePoint]) => PageMark[]) {
+  return (box: PageBox): PageMark[] => {
+    const y = box.yMm + box.heightMm;
+    const left = at(box.xMm + 0.5, y);
+    return [...drawn([left, at(box.xMm + box.widthMm, y)]), ...drawFlag(left)];
+  };
+}
+
+function plannedSwatch(ends: readonly [PagePoint, PagePoint]): PageMark[] {
+  return [plannedLine(ends)];
+}
+
+function endSwatch(end: 'start' | 'finish') {
+  return (box: PageBox) => drawWalkEnd(end, at(box.xMm + box.widthMm / 2, box.yMm + box.heightMm / 2));
 }
 
 function hoseSwatch(box: PageBox): PageMark[] {

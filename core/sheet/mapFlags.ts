@@ -1,3 +1,4 @@
+import type { Cut, CutLine } from '../sections/index.ts';
 import type { PagePoint, YardPoint } from '../spaces.ts';
 import { type Flag, pointsUsed, printedFlag, shortName, type StakedLine } from '../staking/index.ts';
 import type { UnitSystem } from '../yard.ts';
@@ -24,14 +25,46 @@ import { distanceMm, edgesMeetBox, findStrokeInBox, insideSubpaths } from './pag
 import { boxOutline } from './drawing.ts';
 import type { PageMark } from './page.ts';
 
-/** Dashed cut lines with a flag at each end. Their places are noted in the room first, so labels keep off them. */
-export function drawCutLines(view: MapView, room: LabelRoom, lines: readonly StakedLine[]): PageMark[] {
-  const marks = lines.map(({ cutLine }) => {
+/**
+ * Cut lines with a flag at each end: dashed where the plan placed them, whole with a dot at both ends where the person
+ * holds them, as on the screen. Their places are noted in the room first, so labels keep off them.
+ *
+ * @param cuts the cuts the lines are parts of
+ */
+export function drawCutLines(
+  view: MapView,
+  room: LabelRoom,
+  lines: readonly StakedLine[],
+  cuts: readonly Pick<Cut, 'heldId'>[],
+): PageMark[] {
+  const marks = lines.flatMap(({ cutLine }) => {
     const ends = [yardToPage(view, cutLine.from), yardToPage(view, cutLine.to)] as const;
     room.lines.add({ points: ends, closed: false });
-    return line(ends, pen(FLAG_INK, 0.5, [2, 1.1]));
+    return isHeld(cutLine, cuts) ? heldLine(ends) : [plannedLine(ends)];
   });
   return [...marks, ...drawFlags(view, room, flagsOf(lines))];
+}
+
+type Ends = readonly [PagePoint, PagePoint];
+
+/** A cut line the plan placed. */
+export function plannedLine(ends: Ends): PageMark {
+  return line(ends, pen(FLAG_INK, 0.5, [2, 1.1]));
+}
+
+const DOT_MM = 0.95;
+
+/** A cut line the person keeps in place. */
+export function heldLine(ends: Ends): PageMark[] {
+  return [
+    line(ends, pen(FLAG_INK, 0.5)),
+    ...ends.map((end) => shape([circleOutline(end, DOT_MM)], FLAG_INK, null)),
+  ];
+}
+
+/** Whether a cut line is a part of a cut the person holds. */
+export function isHeld({ cut }: Pick<CutLine, 'cut'>, cuts: readonly Pick<Cut, 'heldId'>[]): boolean {
+  return (cuts[cut]?.heldId ?? null) !== null;
 }
 
 function flagsOf(lines: readonly StakedLine[]): readonly Flag[] {

@@ -23,6 +23,24 @@ export function drawMark(kind: Mark['kind'], centre: PagePoint): PageMark[] {
   ];
 }
 
+/** Where the walk starts: a ring with a wedge pointing on; where it finishes: a ring with a square, as on the screen. */
+export function drawWalkEnd(end: 'start' | 'finish', centre: PagePoint): PageMark[] {
+  const { xMm, yMm } = centre;
+  const sign =
+    end === 'start'
+      ? [at(xMm - 0.7, yMm - 1.05), at(xMm + 1.1, yMm), at(xMm - 0.7, yMm + 1.05)]
+      : [
+          at(xMm - 0.75, yMm - 0.75),
+          at(xMm + 0.75, yMm - 0.75),
+          at(xMm + 0.75, yMm + 0.75),
+          at(xMm - 0.75, yMm + 0.75),
+        ];
+  return [
+    shape([circleOutline(centre, SYMBOL_RADIUS_MM)], WHITE, pen(INK, 0.35)),
+    shape([{ points: sign, closed: true }], INK, null),
+  ];
+}
+
 export const FLAG_HEIGHT_MM = 4.2;
 export const FLAG_WIDTH_MM = 3;
 

@@ -13,6 +13,7 @@ import {
 import { drawMap } from './drawMap.ts';
 import { drawLedger, type Ledger, ledgerHeightMm, withoutColumns } from './ledger.ts';
 import { drawLegend } from './legend.ts';
+import { isHeld } from './mapFlags.ts';
 import { drawMapFoot, MAP_FOOT_MM } from './mapFoot.ts';
 import { hoseCellWords } from './mapHose.ts';
 import { findGroundBounds, type GroundBounds, viewOf } from './mapView.ts';
@@ -166,8 +167,15 @@ export function northLetter({ yard }: SheetContext): string {
 function overviewLayout(context: SheetContext, orientation: Orientation) {
   const paper = paperPlan(context.paper, orientation);
   const { body } = paper;
-  const { cutLines, resolved, hose } = context.plan.ground;
-  const ground = { ...resolved, hasCutLines: cutLines.length > 0, hasHose: hose !== null };
+  const { cutLines, cuts, resolved, hose, request } = context.plan.ground;
+  const ground = {
+    ...resolved,
+    hasPlannedCuts: cutLines.some((cutLine) => !isHeld(cutLine, cuts)),
+    hasHeldCuts: cutLines.some((cutLine) => isHeld(cutLine, cuts)),
+    hasStart: request.startAt !== null,
+    hasFinish: request.finishAt !== null,
+    hasHose: hose !== null,
+  };
   const legendAt = (yMm: number, note: string) =>
     drawLegend(body.xMm, yMm, body.widthMm, context.yard, ground, note);
   const legendMm = legendAt(0, '').heightMm;

@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
 import { drawMap } from '../../../core/sheet/drawMap.ts';
+import { boxesOverlap } from '../../../core/sheet/drawing.ts';
+import { SYMBOL_RADIUS_MM } from '../../../core/sheet/mapSymbols.ts';
 import { viewOf } from '../../../core/sheet/mapView.ts';
+import { boundsOf } from '../../../core/sheet/pageGeometry.ts';
 import { stakeCuts } from '../../../core/staking/index.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
 import { THREE_ZONES } from '../../support/handMadeYards.ts';
@@ -44,4 +47,30 @@ test('lanes that would run into one grey at a small scale are left out', () => {
   const many = drawMap(viewOf(BOUNDS, BOX, 240), subject);
   const lines = (map: typeof few) => marksOf(map.marks).filter((mark) => mark.kind === 'path').length;
   expect(lines(many) - lines(few)).toBeGreaterThan(2 * plan.ground.passes.length - 10); // a line and a head for each pass
+});
+
+test('where the walk starts and finishes stands on the map, side by side where it is one place', () => {
+  const place = { xM: 20, yM: 15 };
+  const signsWith = (startAt: typeof place | null, finishAt: typeof place | null) => {
+    const ground = { ...plan.ground, passes: [], request: { ...plan.ground.request, startAt, finishAt } };
+    const bare = {
+      ...subject,
+      yard: { ...yard, outlines: [], marks: [] },
+      staking: { ...staking, lines: [] },
+    };
+    return marksOf(drawMap(viewOf(BOUNDS, BOX, 240), { ...bare, plan: { ...plan, ground } }).marks);
+  };
+  const none = signsWith(null, null).length;
+  expect(signsWith(place, null).length - none).toBe(2); // a ring and a wedge
+  const boxes = signsWith(place, place).flatMap((mark) =>
+    mark.kind === 'path' ? [boundsOf(mark.subpaths)] : [],
+  );
+  // Nothing else on this map is as wide and as high as a sign.
+  const rings = boxes.filter(({ widthMm, heightMm }) =>
+    [widthMm, heightMm].every((mm) => Math.abs(mm - 2 * SYMBOL_RADIUS_MM) < 0.05),
+  );
+  const [first, second] = rings;
+  expect(rings).toHaveLength(2);
+  if (first === undefined || second === undefined) throw new Error('a ring is missing');
+  expect(boxesOverlap(first, second)).toBe(false);
 });

@@ -32,6 +32,23 @@ test('entries end at the column edge, one below the other, and long ones are sho
   expect(marks.some((mark) => mark.text.endsWith('…'))).toBe(true);
 });
 
+test('a figure is never cut short while another column has room, however small its share', () => {
+  const ledger: Ledger = {
+    columns: [
+      { title: 'what', share: 9, align: 'left' },
+      { title: 'ft', share: 1, align: 'right' },
+    ],
+    rows: [
+      ['lane', '1,234.5'],
+      ['The walled garden and lower paddock behind the old rectory', '7.0'],
+    ],
+    sum: null,
+  };
+  const words = textsOf(drawLedger(10, 10, 40, ledger));
+  expect(words).toContain('1,234.5');
+  expect(words.some((word) => word.startsWith('The walled') && word.endsWith('…'))).toBe(true); // the name gives way
+});
+
 test('a sum is ruled single above and double below', () => {
   const heavy = (ledger: Ledger) =>
     drawLedger(10, 10, 60, ledger).filter((mark) => mark.kind === 'path' && mark.stroke?.widthMm === 0.25)

@@ -4,8 +4,16 @@ import { handMadePlan } from '../../support/handMadePlan.ts';
 import { NINE_SECTIONS, SMALL_SQUARE } from '../../support/handMadeYards.ts';
 import { textMarksOf, textsOf } from '../../support/sheetPages.ts';
 
-const PLAIN = { overlaps: [], strips: [], hasCutLines: false, hasHose: false };
-const WITH_CUTS = { ...PLAIN, hasCutLines: true };
+const PLAIN = {
+  overlaps: [],
+  strips: [],
+  hasPlannedCuts: false,
+  hasHeldCuts: false,
+  hasStart: false,
+  hasFinish: false,
+  hasHose: false,
+};
+const WITH_CUTS = { ...PLAIN, hasPlannedCuts: true };
 
 test('a legend explains what is on the map and nothing else', () => {
   const { yard } = handMadePlan(SMALL_SQUARE);
@@ -58,4 +66,18 @@ test('strips kept off and ground in two zones are explained where there are any'
   const overlaps = [{ ownerId: 'a', otherId: 'b', by: 'smaller', areaM2: 1, regions: [] }] as const;
   const words = textsOf(drawLegend(10, 10, 180, yard, { ...PLAIN, strips, overlaps }, '').marks);
   expect(words).toEqual(['treated turf', 'keep-off strip', 'in two zones', 'pass, walked this way']);
+});
+
+test('cuts the person holds are told from the plan’s own, and either stands there only when it is on the map', () => {
+  const { yard } = handMadePlan(SMALL_SQUARE);
+  const words = (ground: typeof PLAIN) => textsOf(drawLegend(10, 10, 180, yard, ground, '').marks).slice(2);
+  expect(words(WITH_CUTS)).toEqual(['cut line, flag at each end']);
+  expect(words({ ...PLAIN, hasHeldCuts: true })).toEqual(['cut line you hold in place']);
+  expect(words({ ...WITH_CUTS, hasHeldCuts: true })).toHaveLength(2); // one of each
+});
+
+test('start and finish are explained where the person set them', () => {
+  const { yard } = handMadePlan(SMALL_SQUARE);
+  const ground = { ...PLAIN, hasStart: true, hasFinish: true };
+  expect(textsOf(drawLegend(10, 10, 180, yard, ground, '').marks).slice(2)).toEqual(['start', 'finish']);
 });

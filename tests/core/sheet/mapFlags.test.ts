@@ -3,6 +3,7 @@ import { boxesOverlap } from '../../../core/sheet/drawing.ts';
 import { emptyRoom } from '../../../core/sheet/labelRoom.ts';
 import { drawCornerNames, drawCutLines, drawTapes } from '../../../core/sheet/mapFlags.ts';
 import { viewOf, yardToPage } from '../../../core/sheet/mapView.ts';
+import { boundsOf } from '../../../core/sheet/pageGeometry.ts';
 import { stakeCuts } from '../../../core/staking/index.ts';
 import { handMadePlan } from '../../support/handMadePlan.ts';
 import { THREE_ZONES } from '../../support/handMadeYards.ts';
@@ -18,7 +19,7 @@ const VIEW = viewOf({ minXM: 0, minYM: 0, maxXM: 40, maxYM: 30 }, BOX, 240);
 test('a cut line is dashed from end to end with a flag at each', () => {
   const room = emptyRoom(BOX);
   const cut = lines.slice(0, 1);
-  const marks = drawCutLines(VIEW, room, cut);
+  const marks = drawCutLines(VIEW, room, cut, plan.ground.cuts);
   const [line] = marks;
   const ends = cut.flatMap(({ cutLine: { from, to } }) => [yardToPage(VIEW, from), yardToPage(VIEW, to)]);
   expect(line?.kind === 'path' ? [line.subpaths[0]?.points, line.stroke?.dashMm === null] : null).toEqual([
@@ -31,9 +32,24 @@ test('a cut line is dashed from end to end with a flag at each', () => {
   expect(room.taken).toHaveLength(4); // one flag at each end, and its letter
 });
 
+test('a cut the person holds is drawn whole, with a dot at both ends', () => {
+  const held = plan.ground.cuts.map((each) => ({ ...each, heldId: 'mine' }));
+  const cut = lines.slice(0, 1);
+  const [line, ...dots] = drawCutLines(VIEW, emptyRoom(BOX), cut, held);
+  expect(line?.kind === 'path' ? line.stroke?.dashMm : undefined).toBeNull();
+  const ends = cut.flatMap(({ cutLine: { from, to } }) => [yardToPage(VIEW, from), yardToPage(VIEW, to)]);
+  for (const [i, end] of ends.entries()) {
+    const dot = dots[i];
+    if (dot?.kind !== 'path') throw new Error('a held cut has no dot');
+    const box = boundsOf(dot.subpaths);
+    expect(box.xMm + box.widthMm / 2).toBeCloseTo(end.xMm, 9); // centred on the end
+    expect(box.yMm + box.heightMm / 2).toBeCloseTo(end.yMm, 9);
+  }
+});
+
 test('tape readings are what the tape shows, and touch neither flags nor each other', () => {
   const room = emptyRoom(BOX);
-  drawCutLines(VIEW, room, lines);
+  drawCutLines(VIEW, room, lines, plan.ground.cuts);
   const readings = textsOf(drawTapes(VIEW, room, lines, 'us'));
   // 13.2 m is 43.307 ft, 43 ft 4 in; 40 - 26.4 = 13.6 m is 44.619 ft, 44 ft 7 in: to the inch, each at both ends
   expect(readings.sort()).toEqual(['43 ft 4 in', '43 ft 4 in', '44 ft 7 in', '44 ft 7 in']);
@@ -51,13 +67,13 @@ test('a reading with no room is left to the table', () => {
 test('cut lines that share a flag share it, its letter and its tape', () => {
   const twice = [lines[0], lines[0]].flatMap((line) => line ?? []);
   const room = emptyRoom(BOX);
-  expect(textsOf(drawCutLines(VIEW, room, twice))).toHaveLength(2); // its two ends, once each
+  expect(textsOf(drawCutLines(VIEW, room, twice, plan.ground.cuts))).toHaveLength(2); // its two ends, once each
   expect(textsOf(drawTapes(VIEW, room, twice, 'us'))).toHaveLength(2);
 });
 
 test('every flag has its letter, on no flag and on no other letter', () => {
   const room = emptyRoom(BOX);
-  const letters = textsOf(drawCutLines(VIEW, room, lines));
+  const letters = textsOf(drawCutLines(VIEW, room, lines, plan.ground.cuts));
   expect(letters.toSorted()).toEqual(flags.map(({ letter }) => letter).toSorted());
   room.taken.forEach((box, i) => {
     for (const other of room.taken.slice(i + 1)) expect(boxesOverlap(box, other)).toBe(false);
