@@ -24,4 +24,5 @@ export { dryOrder } from './dryOrder.ts';
 export { orderPasses } from './orderPasses.ts';
 export { passesOf, type PassRequest, planPasses, type SectionPasses } from './planPasses.ts';
 export { makeWalkable, type Walkable } from './walkInside.ts';
+export { type SwathInk, swathInk } from './swathInk.ts';
 export { wetWalkM } from './wetWalk.ts';

@@ -21,7 +21,7 @@ export interface CoverageFigures {
 }
 
 /** The last digit a share is shown to: a tenth of a percent. */
-const SHARE_STEP = 0.001;
+export const SHARE_STEP = 0.001;
 
 /**
  * Coverage rounded once, for screen and paper alike.

@@ -88,7 +88,7 @@ function ClosedPages() {
 function YardPages() {
   const { session, view, planner } = useBook();
   const { yard: onDisk, file, saving } = useSessionState();
-  const { page, selection, drawing, compared } = useViewState();
+  const { page, selection, drawing, compared, coverShown } = useViewState();
   const { plan, stale } = usePlanState();
   const imageUrls = useImageUrls(session, file, onDisk);
   const [wish, setWish] = useState<SheetWish>({ paper: 'letter', scale: 'auto' });
@@ -157,6 +157,7 @@ function YardPages() {
             resolved={resolved}
             plan={planShown}
             planStale={stale}
+            coverShown={coverShown && page === 'walk'}
             change={change}
             imageUrls={imageUrls}
             selection={selection}

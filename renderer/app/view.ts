@@ -43,6 +43,8 @@ export interface ViewState {
   readonly lamp: Lamp;
   /** An earlier state laid beside the open yard; null when there is none. */
   readonly compared: Compared | null;
+  /** The sketch of the Walk page shows how often the passes cover the ground. */
+  readonly coverShown: boolean;
 }
 
 export interface Compared {
@@ -56,7 +58,14 @@ export interface Compared {
  * drawing meets the session: its edits go there, its selection stays here. A class because it has a lifetime.
  */
 export class View {
-  #state: ViewState = { page: 'yards', selection: null, drawing: AT_REST, lamp: readLamp(), compared: null };
+  #state: ViewState = {
+    page: 'yards',
+    selection: null,
+    drawing: AT_REST,
+    lamp: readLamp(),
+    compared: null,
+    coverShown: false,
+  };
   readonly #session: Session;
   readonly #planner: Pick<Planner, 'snapshot'>;
   #walkKnown: WalkContext | null = null;
@@ -118,6 +127,10 @@ export class View {
   /** Lays an earlier state beside the yard, or puts it away. */
   readonly compare = (compared: Compared | null): void => {
     this.#set({ compared });
+  };
+
+  readonly showCover = (coverShown: boolean): void => {
+    this.#set({ coverShown });
   };
 
   /** What the drawing may know and do just now; null without a yard. */

@@ -1,5 +1,5 @@
 /**
- * The drafting hatches, one for each kind, so that the kinds are told apart without colour. Sizes are pixels:
+ * The drafting hatches, one for each kind and one for missed ground, so that they are told apart without colour. Sizes are pixels:
  * a hatch is ink on the page, not something lying in the yard, and does not grow when one looks closer.
  */
 export function Hatches() {
@@ -54,6 +54,10 @@ export function Hatches() {
         patternTransform="rotate(45)"
       >
         <path d="M5.5 0V11M0 5.5H11" className="hatch-keep-off" />
+      </pattern>
+      <pattern id="hatch-missed" width="5" height="5" patternUnits="userSpaceOnUse">
+        <rect width="5" height="5" className="hatch-paper" />
+        <path d="M0 2.5H5" className="hatch-missed" />
       </pattern>
     </defs>
   );

@@ -1,5 +1,6 @@
 import { CheckLines } from './CheckLines.tsx';
 import { ChangeLayer } from './ChangeLayer.tsx';
+import { CoverLayer, OutsideLayer } from './CoverLayer.tsx';
 import { CutInHandLayer } from './CutInHandLayer.tsx';
 import { GridLines } from './GridLines.tsx';
 import { HandLayer } from './HandLayer.tsx';
@@ -18,11 +19,13 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
   const { yard, resolved, plan, planStale, selection, onSelect, preview, look } = props;
   const { lens, sight } = look;
   const units = yard.details.unitSystem;
+  const covered = props.coverShown ? plan : null;
   const overPicture = plan === null && yard.pictures.some(({ imageHash }) => props.imageUrls.has(imageHash));
   const className = [
     'ink',
     planStale && 'plan-stale',
     plan !== null && 'walking',
+    covered !== null && 'covering',
     preview.walk?.inHand && 'cutting',
     props.change !== null && 'comparing',
     overPicture && 'over-picture',
@@ -34,6 +37,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
       <Hatches />
       <GridLines lens={lens} sight={sight} units={units} />
       {plan !== null && <SectionGround plan={plan} lens={lens} selection={selection} />}
+      {covered !== null && <CoverLayer plan={covered} lens={lens} />}
       <Outlines
         yard={yard}
         resolved={resolved}
@@ -42,6 +46,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
         selection={selection}
         onChoose={onSelect}
       />
+      {covered !== null && <OutsideLayer plan={covered} lens={lens} selection={selection} />}
       {plan !== null && <PlanLayer plan={plan} lens={lens} selection={selection} yard={yard} />}
       {plan !== null && <HoseLayer plan={plan} lens={lens} selection={selection} />}
       {preview.walk !== null && <WalkLayer walk={preview.walk} lens={lens} />}

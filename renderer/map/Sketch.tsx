@@ -35,6 +35,8 @@ export interface SketchProps {
   readonly plan: GroundPlan | null;
   /** The plan was made from an earlier state of the ground: it is shown faint, never as fresh. */
   readonly planStale: boolean;
+  /** How often the passes cover the ground is drawn as ink of that depth. */
+  readonly coverShown: boolean;
   /** Drawn over the outlines while two states of the yard are compared; null otherwise. */
   readonly change: DrawnChange | null;
   readonly imageUrls: ReadonlyMap<string, string>;

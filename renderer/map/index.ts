@@ -6,6 +6,7 @@
  * Out of scope: measuring (`core`), what an input means (`renderer/drawing`).
  */
 export { ChangeSwatch, type DrawnChange } from './ChangeLayer.tsx';
+export { CoverSwatch } from './CoverLayer.tsx';
 export { FootLine } from './FootLine.tsx';
 export { NorthArrow } from './NorthArrow.tsx';
 export { ScaleBar } from './ScaleBar.tsx';
