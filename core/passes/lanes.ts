@@ -20,14 +20,17 @@ export interface Rims {
   readonly highM: number | null;
 }
 
+/** What ground takes up along a strip, and across it. */
 interface Stretch {
   readonly fromM: number;
   readonly toM: number;
+  readonly lowM: number;
+  readonly highM: number;
 }
 
 /**
  * Parallel lanes that cover every bit of the ground given: strips of one width, not above the swath, each walked
- * along its middle over the whole stretch where the strip holds ground. Of the ways to lay the strips the one with the
+ * along the middle of its ground over the whole stretch where the strip holds some. Of the ways to lay the strips the one with the
  * least walking is taken.
  *
  * Where the ground given lies a swath inside an edge, so does every lane's swath: some ground given lies abreast of
@@ -69,8 +72,10 @@ interface Strips {
   readonly count: number;
 }
 
-interface TurnedLane extends Stretch {
+interface TurnedLane {
   readonly acrossM: number;
+  readonly fromM: number;
+  readonly toM: number;
 }
 
 /**
@@ -87,11 +92,12 @@ function stripings(lowM: number, highM: number, swathM: number): Strips[] {
 }
 
 function lanesOn(edges: readonly Edge[], strips: Strips, swathM: number, rims: Rims): TurnedLane[] {
-  const middles = middlesFor(strips, swathM, rims);
-  return stretchesByStrip(edges, strips).flatMap((stretches, strip) =>
+  return stretchesByStrip(edges, strips).flatMap((stretches) =>
     merged(stretches)
-      .filter((stretch) => stretch.toM - stretch.fromM > SHORTEST_PART * swathM)
-      .map((stretch): TurnedLane => ({ ...stretch, acrossM: middles[strip] as number })),
+      .filter(({ fromM, toM }) => toM - fromM > SHORTEST_PART * swathM)
+      .map(({ fromM, toM, lowM, highM }): TurnedLane => {
+        return { acrossM: middleOf(lowM, highM, swathM, rims), fromM, toM };
+      }),
   );
 }
 
@@ -109,19 +115,14 @@ function shortest(choices: readonly (readonly TurnedLane[])[], swathM: number): 
 }
 
 /**
- * Where each strip is walked: its middle, moved inward just so far that no swath hangs over an open rim. What of a
- * strip is ground lies inside the rim and is no wider than the swath, so that it stays covered.
+ * Where a stretch of ground is walked: along its middle, moved inward just so far that no swath hangs over an open
+ * rim. The ground lies inside the rim and is no wider than the swath, so that it stays covered. In the middle of what
+ * is a sliver, feet are on neither the swath beside it nor the perimeter pass's, nor feet on these on the lane's.
  */
-function middlesFor({ lowM, widthM, count }: Strips, swathM: number, rims: Rims): number[] {
-  const overM = (swathM - widthM) / 2;
-  const highM = lowM + count * widthM;
-  const lowShiftM = rims.lowM === null ? 0 : Math.max(0, rims.lowM - lowM + overM);
-  const highShiftM = rims.highM === null ? 0 : Math.max(0, highM + overM - rims.highM);
-  return Array.from({ length: count }, (_, strip) => {
-    const middleM = lowM + (strip + 0.5) * widthM;
-    if (strip === 0 && lowShiftM > 0) return middleM + lowShiftM;
-    return strip === count - 1 ? middleM - highShiftM : middleM;
-  });
+function middleOf(lowM: number, highM: number, swathM: number, rims: Rims): number {
+  const lowestM = rims.lowM === null ? -Infinity : rims.lowM + swathM / 2;
+  const highestM = rims.highM === null ? Infinity : rims.highM - swathM / 2;
+  return Math.max(lowestM, Math.min(highestM, (lowM + highM) / 2));
 }
 
 interface Turned {
@@ -163,13 +164,20 @@ function stretchesByStrip(edges: readonly Edge[], { lowM, widthM, count }: Strip
       if (low.acrossM > topM || high.acrossM < bottomM) continue;
       const from = low.acrossM < bottomM ? alongAt(bottomM) : low.alongM;
       const to = high.acrossM > topM ? alongAt(topM) : high.alongM;
-      strips[strip]?.push({ fromM: Math.min(from, to), toM: Math.max(from, to) });
+      strips[strip]?.push({
+        fromM: Math.min(from, to),
+        toM: Math.max(from, to),
+        lowM: Math.max(low.acrossM, bottomM - hairM),
+        highM: Math.min(high.acrossM, topM + hairM),
+      });
     }
   }
   borders.forEach((crossings, border) => {
     crossings.sort((p, q) => p - q);
+    const acrossM = lowM + ((border + 1) >> 1) * widthM;
     for (let i = 0; i + 1 < crossings.length; i += 2) {
-      strips[border >> 1]?.push({ fromM: crossings[i] as number, toM: crossings[i + 1] as number });
+      const [fromM, toM] = [crossings[i] as number, crossings[i + 1] as number];
+      strips[border >> 1]?.push({ fromM, toM, lowM: acrossM, highM: acrossM });
     }
   });
   return strips;
@@ -184,7 +192,16 @@ function merged(stretches: readonly Stretch[]): Stretch[] {
   for (const stretch of stretches.toSorted((p, q) => p.fromM - q.fromM)) {
     const last = list.at(-1);
     if (last === undefined || stretch.fromM > last.toM + SAME_M) list.push(stretch);
-    else if (stretch.toM > last.toM) list[list.length - 1] = { fromM: last.fromM, toM: stretch.toM };
+    else list[list.length - 1] = joined(last, stretch);
   }
   return list;
+}
+
+function joined(a: Stretch, b: Stretch): Stretch {
+  return {
+    fromM: Math.min(a.fromM, b.fromM),
+    toM: Math.max(a.toM, b.toM),
+    lowM: Math.min(a.lowM, b.lowM),
+    highM: Math.max(a.highM, b.highM),
+  };
 }

@@ -61,3 +61,17 @@ test('ground that is nothing takes no lanes', () => {
   expect(lanesAcross([], 0, 2)).toEqual([]); // no region
   expect(lanesAcross([region(points([0, 0], [0.01, 0], [0, 0.01]))], 0, 2)).toEqual([]); // a tip below 0.05 swath
 });
+
+test('a sliver at the end of a strip is walked along its own middle, not in the swath of the pass beside it', () => {
+  // Two strips of 2 m cover what is 4 m wide on the left; on the right the upper one holds only 0.4 m of ground.
+  const ground = region(points([0, 0], [20, 0], [20, 2.4], [8, 2.4], [8, 0.5], [7, 0.5], [7, 4], [0, 4]));
+  const lanes = lanesAcross([ground], 0, 2);
+  expect(lanes.length).toBe(3); // one below all along, and above it one on the left and one on the sliver
+  const sliver = lanes.find(([from]) => from.xM > 7.5 && from.yM > 1.5);
+  expectNear(sliver?.[0].yM ?? Number.NaN, 2.2, 1e-3, 'm'); // half-way from the strip's side at 2 m to the edge at 2.4 m
+  const left = subtractRegions(
+    [ground],
+    lanes.flatMap((lane) => bufferLine([...lane], 1, 'square')),
+  );
+  expect(regionsAreaM2(left)).toBeLessThan(1e-3); // and all of it is covered
+});
