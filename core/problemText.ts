@@ -109,6 +109,11 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
         `${problem.where.thing} is narrower than the swath of ${formatLength(problem.facts.swathM, units)}.`,
         'Use a narrower swath there, or treat it by hand: what no pass fits is marked as missed.',
       );
+    case 'plan/too-narrow-to-walk':
+      return say(
+        `${problem.where.thing} has ${formatArea(problem.facts.areaM2, units)} too narrow to walk: under ${formatLength(problem.facts.widthM, units)}, half the swath.`,
+        'Treat it by hand, or take it out of the outline; what no pass reaches is marked as missed.',
+      );
     case 'plan/nothing-to-treat':
       return say(
         `${problem.where.thing} has no ground to treat.`,

@@ -70,6 +70,7 @@ export type Problem =
   // plan/
   | PlanProblem<'plan/load-below-one-swath-square', { readonly capacityM2: number; readonly swathM: number }>
   | PlanProblem<'plan/swath-wider-than-zone', { readonly swathM: number }>
+  | PlanProblem<'plan/too-narrow-to-walk', { readonly areaM2: number; readonly widthM: number }>
   | PlanProblem<'plan/nothing-to-treat', object>
   | PlanProblem<'plan/too-many-sections', { readonly sections: number; readonly most: number }>
   | PlanProblem<'plan/no-connected-cut', { readonly sections: number }>

@@ -9,6 +9,7 @@ import { cancelled, thingOf } from './cancelled.ts';
 import { type CutGround, cutZones } from './cutZones.ts';
 import { headingDegOf } from './headingDegOf.ts';
 import { orderWalk } from './orderWalk.ts';
+import { narrowWays } from './narrowGround.ts';
 import { packLoads } from './packLoads.ts';
 import type { GroundPlan, PlanRequest, SectionFigures } from './plan.ts';
 import { type Walked, walkSections } from './walkSections.ts';
@@ -86,6 +87,7 @@ function measured(
   const { swathM, rounds } = request;
   const coverage = measureCoverage({ sections, untreated: resolved.untreated, passes, swathM, rounds });
   const hose = request.hose === null ? null : planHose(request.hose, { sections, passes });
+  const unwalked = unwalkedZones(sections, sectionFigures);
   const onLengthM = sum(sectionFigures.map((figures) => figures.onLengthM));
   const offLengthM = sum(sectionFigures.map((figures) => figures.offLengthM));
   return {
@@ -105,7 +107,10 @@ function measured(
     timeS: (onLengthM + offLengthM) / request.paceMPerS,
     warnings: [
       ...warnings,
-      ...narrowWarnings(sections, sectionFigures, request.swathM),
+      ...unwalked.map((thing): Problem => {
+        return { kind: 'plan/swath-wider-than-zone', where: { thing }, facts: { swathM } };
+      }),
+      ...narrowWays(resolved, swathM, new Set(unwalked)),
       ...(hose?.warnings ?? []),
     ],
   };
@@ -132,16 +137,10 @@ function findProblem(resolved: ResolvedYard, request: PlanRequest): Problem | un
   return { kind: 'plan/nothing-to-treat', where: { thing: thingOf(resolved) }, facts: {} };
 }
 
-/** A section no pass fits in is wholly missed: said once a zone, with what to do about it. */
-function narrowWarnings(
-  sections: readonly Section[],
-  figures: readonly SectionFigures[],
-  swathM: number,
-): Problem[] {
+/** Names of zones with a section no pass fits in: it is wholly missed. */
+function unwalkedZones(sections: readonly Section[], figures: readonly SectionFigures[]): readonly string[] {
   const names = sections.flatMap((section, place) =>
     figures[place]?.passes === 0 ? [section.zoneName] : [],
   );
-  return [...new Set(names)].map((thing): Problem => {
-    return { kind: 'plan/swath-wider-than-zone', where: { thing }, facts: { swathM } };
-  });
+  return [...new Set(names)];
 }

@@ -123,6 +123,11 @@ const EVERY: { readonly [K in ProblemKind]: ProblemOf<K> } = {
     facts: { capacityM2: 0.5, swathM: 1.8 },
   },
   'plan/swath-wider-than-zone': { kind: 'plan/swath-wider-than-zone', where: PLAN, facts: { swathM: 1.8 } },
+  'plan/too-narrow-to-walk': {
+    kind: 'plan/too-narrow-to-walk',
+    where: PLAN,
+    facts: { areaM2: 2.4, widthM: 0.9 },
+  },
   'plan/nothing-to-treat': { kind: 'plan/nothing-to-treat', where: PLAN, facts: {} },
   'plan/too-many-sections': {
     kind: 'plan/too-many-sections',
