@@ -1,8 +1,12 @@
 import type { YardPoint } from '../spaces.ts';
 
-/** Straight distance between two points. */
+/**
+ * Straight distance between two points. By the square root, which every machine rounds alike: `Math.hypot` may differ
+ * in the last digit from one to the next, and takes several times as long.
+ */
 export function distanceM(a: YardPoint, b: YardPoint): number {
-  return Math.hypot(b.xM - a.xM, b.yM - a.yM);
+  const [dx, dy] = [b.xM - a.xM, b.yM - a.yM];
+  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** Length of a walked line, from its first point to its last. */
@@ -27,10 +31,9 @@ export function nearestOnEdge(from: YardPoint, to: YardPoint, point: YardPoint):
 export function distanceToEdgeM(from: YardPoint, to: YardPoint, point: YardPoint): number {
   const share = Math.min(1, Math.max(0, shareAlong(from, to, point)));
   // Taken from the point's offset to `from`, so that far-off coordinates cost no digits.
-  return Math.hypot(
-    point.xM - from.xM - share * (to.xM - from.xM),
-    point.yM - from.yM - share * (to.yM - from.yM),
-  );
+  const dx = point.xM - from.xM - share * (to.xM - from.xM);
+  const dy = point.yM - from.yM - share * (to.yM - from.yM);
+  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** How far along an edge the foot of a point lies: 0 at `from`, 1 at `to`; 0 on an edge without length. */

@@ -1,3 +1,4 @@
+import { ringBounds } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
 import { type Ends, GAIN_M, type Leg, turnedRun } from './leg.ts';
 import { apartM, bestOnRing } from './ringEntry.ts';
@@ -20,9 +21,10 @@ export function moveRun(legs: Leg[], i: number, size: number, ends: Ends): boole
   let bestM = wayM(i - 1, first.enter, (run.at(-1) as Leg).leave) - GAIN_M;
   let best: { gap: number; run: Leg[] } | undefined;
   const ways = waysOf(run);
+  const leastM = leastAdded(run);
   // The gap after leg k of the others; -1 is before the first.
   for (let k = -1; k < rest.length && bestM > 0; k++) {
-    if (k === i - 1) continue;
+    if (k === i - 1 || leastM(leaveOf(k), enterOf(k + 1)) >= bestM) continue;
     for (const way of ways(leaveOf(k) ?? undefined, enterOf(k + 1) ?? undefined)) {
       const addedM = wayM(k, way.enter, way.leave);
       if (addedM >= bestM) continue;
@@ -34,6 +36,22 @@ export function moveRun(legs: Leg[], i: number, size: number, ends: Ends): boole
   rest.splice(best.gap + 1, 0, ...best.run);
   legs.splice(0, legs.length, ...rest);
   return true;
+}
+
+type Place = YardPoint | null | undefined;
+
+/** A bound on what a run adds to a gap, of little cost where the true figure is looked for all round a ring. */
+function leastAdded(run: readonly Leg[]): (before: Place, after: Place) => number {
+  const first = run[0] as Leg;
+  if (run.length > 1 || !first.walk.isRing) return () => -Infinity;
+  const { minXM, minYM, maxXM, maxYM } = ringBounds(first.walk.line);
+  const toBoxM = (from: Place): number => {
+    if (from == null) return 0;
+    const dx = Math.max(minXM - from.xM, 0, from.xM - maxXM);
+    const dy = Math.max(minYM - from.yM, 0, from.yM - maxYM);
+    return Math.sqrt(dx * dx + dy * dy);
+  };
+  return (before, after) => toBoxM(before) + toBoxM(after) - apartM(before, after);
 }
 
 interface Way {

@@ -71,7 +71,7 @@ test('a sliver at the end of a strip is walked along its own middle, not in the 
   expectNear(sliver?.[0].yM ?? Number.NaN, 2.2, 1e-3, 'm'); // half-way from the strip's side at 2 m to the edge at 2.4 m
   const left = subtractRegions(
     [ground],
-    lanes.flatMap((lane) => bufferLine([...lane], 1, 'square')),
+    lanes.flatMap((lane) => bufferLine([...lane], 1, 'flat')),
   );
   expect(regionsAreaM2(left)).toBeLessThan(1e-3); // and all of it is covered
 });
