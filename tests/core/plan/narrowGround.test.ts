@@ -32,6 +32,16 @@ test('a neck a pass fits down, and the corners of a lawn, are not narrow', () =>
   expect(narrowGroundM2([region(rect(0, 0, 30, 20), rect(10, 8, 3, 3))], SWATH_M)).toBe(0);
 });
 
+test('the quick look misses nothing: a neck just under half a swath is found among round beds', () => {
+  const bed = Array.from({ length: 24 }, (_, i) => {
+    const turnRad = (-2 * Math.PI * i) / 24;
+    return { xM: 6 + 1.5 * Math.cos(turnRad), yM: 8 + 1.5 * Math.sin(turnRad) };
+  });
+  const ground = dumbbell(0.95); // half the swath is 1 m
+  const areaM2 = narrowGroundM2([{ ...ground, holes: [bed] }], SWATH_M);
+  expect(areaM2).toBeGreaterThan(0.95 * (8 - 2 * 0.5)); // 8 m long, less half a width at each mouth
+});
+
 test('narrow ground is said once a zone by name, and not of a zone no pass fits in anyway', () => {
   const zones = [
     { name: 'front', treated: [dumbbell(0.3)] },
