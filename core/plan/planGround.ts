@@ -68,7 +68,7 @@ export function planGround(
     isCancelled,
     (part) => onProgress(SECTIONS_DONE + (PASSES_DONE - SECTIONS_DONE) * part),
     (quick) => {
-      if (onBetter !== undefined && squares >= BLINK_SQUARES) onBetter(planOf(quick));
+      if (onBetter !== undefined && squares >= BLINK_SQUARES) onBetter(planOf(quick()));
     },
   );
   if (walked === undefined) return trouble(cancelled(resolved));

@@ -44,7 +44,7 @@ const LAID = 0.6;
  *
  * @param sections in walking order
  * @param onProgress told the part done, from 0 to 1
- * @param onQuick given the walk as it stands before orders are sought anew
+ * @param onQuick given the walk as it stands before orders are sought anew, worked out only where it is asked for
  * @returns undefined when cancelled; the walk from one section to the next counts as the next one's, that to where
  * the person wants to end as the last one's
  */
@@ -54,7 +54,7 @@ export function walkSections(
   request: PlanRequest,
   isCancelled: () => boolean,
   onProgress: (fraction: number) => void,
-  onQuick: (walked: Walked) => void = () => undefined,
+  onQuick: (walked: () => Walked) => void = () => undefined,
 ): Walked | undefined {
   const turns: Turn[] = [];
   for (const [place, section] of sections.entries()) {
@@ -63,7 +63,7 @@ export function walkSections(
     onProgress((LAID * (place + 1)) / sections.length);
   }
   for (let sweep = 1; sweep <= SWEEPS; sweep++) {
-    if (sweep === SWEEPS) onQuick(walkedOf(resolved, sections, turns, request));
+    if (sweep === SWEEPS) onQuick(() => walkedOf(resolved, sections, turns, request));
     for (const [place, turn] of turns.entries()) {
       if (isCancelled()) return undefined;
       const ends = {
