@@ -3,13 +3,15 @@ import { printedFlag, pointsUsed, shortName, type Staking } from '../../core/sta
 import { formatTape } from '../../core/units/index.ts';
 import type { UnitSystem } from '../../core/yard.ts';
 import type { Selection, Xy } from '../drawing/index.ts';
-import { type LabelAsk, LETTER_PX, LINE_PX } from './labels.ts';
+import { type LabelAsk, LETTER_PX, LINE_PX, type TakenBox } from './labels.ts';
 import type { Lens } from './lens.ts';
 import { readableDeg } from './readableDeg.ts';
 
 /** A cut line shorter than this on the screen has no room for its length. */
 const LENGTH_FROM_PX = 90;
 const FLAG_PX = 30;
+/** Where flags have less of the lawn each than this on the screen, their tapes are left to the columns. */
+const TAPES_FROM_PX2 = 15_000;
 
 interface CutLinesProps {
   readonly staking: Staking;
@@ -47,18 +49,40 @@ export interface FlagWord {
   readonly turnDeg: number;
 }
 
-/**
- * What stands by the flags: their letters, the lengths of their lines, the tapes along edges, the corners that are told
- * apart by a number. The first find room first.
- */
-export function flagAsks(staking: Staking, units: UnitSystem, lens: Lens): readonly FlagWord[] {
-  const letters = staking.flags.map(({ letter, at }) => ({
+/** What the cloths of the flags stand on; words keep off them. */
+export function flagBoxes({ flags }: Staking, lens: Lens): readonly TakenBox[] {
+  return flags.map(({ at }) => {
+    const { x, y } = lens.toLayer(at);
+    return { at: { x: x + 9, y: y - FLAG_PX + 6.5 }, widthPx: 20, heightPx: 13 };
+  });
+}
+
+/** The letters of the flags: the columns are read by them. */
+export function letterAsks(staking: Staking, lens: Lens): readonly FlagWord[] {
+  return staking.flags.map(({ letter, at }) => ({
     ask: askBeside(`flag ${letter}`, lens.toLayer(at), letter),
     text: letter,
     className: 'flag-letter',
     turnDeg: 0,
   }));
+}
+
+/**
+ * What else stands by the flags: the lengths of their lines, the tapes along edges, the corners that are told apart by a
+ * number. The first find room first.
+ *
+ * @param treatedM2 the ground the flags stand on: where they are crowded, tapes are shown for the one in hand alone
+ */
+export function flagAsks(
+  staking: Staking,
+  units: UnitSystem,
+  lens: Lens,
+  treatedM2: number,
+  selection: Selection,
+): readonly FlagWord[] {
+  const isCrowded = treatedM2 / lens.metresPerPx ** 2 < TAPES_FROM_PX2 * staking.flags.length;
   const tapes = staking.flags.flatMap((flag) => {
+    if (isCrowded && !(selection?.kind === 'flag' && selection.id === flag.letter)) return [];
     const printed = printedFlag(flag, units);
     // Only a tape along the edge itself is read beside its flag; the columns say how the others are laid.
     if (printed.kind !== 'edge' || printed.off !== null) return [];
@@ -79,7 +103,7 @@ export function flagAsks(staking: Staking, units: UnitSystem, lens: Lens): reado
     const ask = { key: `corner ${i}`, widthPx, heightPx: LINE_PX, places };
     return [{ ask, text, className: 'corner-name', turnDeg: 0 }];
   });
-  return [...letters, ...lengthWords(staking, units, lens), ...tapes, ...corners];
+  return [...lengthWords(staking, units, lens), ...tapes, ...corners];
 }
 
 function askBeside(key: string, { x, y }: Xy, text: string): LabelAsk {

@@ -52,14 +52,7 @@ export function Ink(props: SketchProps & { readonly look: Look }) {
       {preview.walk !== null && <WalkLayer walk={preview.walk} lens={lens} />}
       {props.change !== null && <ChangeLayer change={props.change} lens={lens} />}
       <Marks marks={yard.marks} lens={lens} selection={selection} onChoose={onSelect} />
-      <Names
-        yard={yard}
-        resolved={resolved}
-        lens={lens}
-        units={units}
-        selection={selection}
-        zoneNames={plan === null}
-      />
+      <Names yard={yard} resolved={resolved} lens={lens} units={units} selection={selection} plan={plan} />
       {plan === null && (selection?.kind === 'check' || props.drawing.kind === 'tape-between') && (
         <CheckLines checks={yard.checks} lens={lens} units={units} selection={selection} />
       )}

@@ -1,10 +1,12 @@
 import { memo } from 'react';
 import { formatArea } from '../../core/units/index.ts';
+import type { GroundPlan } from '../../core/plan/index.ts';
 import type { Mark, Outline, UnitSystem, Yard } from '../../core/yard.ts';
 import type { ResolvedYard } from '../../core/zones/index.ts';
 import type { Selection } from '../drawing/index.ts';
 import { type LabelAsk, LETTER_PX, LINE_PX, outlinePlaces, placeLabels } from './labels.ts';
 import type { Lens } from './lens.ts';
+import { planBoxes } from './PlanLayer.tsx';
 import { shownTreatedM2 } from '../shared/shownArea.ts';
 
 interface NamesProps {
@@ -13,8 +15,8 @@ interface NamesProps {
   readonly lens: Lens;
   readonly units: UnitSystem;
   readonly selection: Selection;
-  /** false where sections carry letters instead. */
-  readonly zoneNames: boolean;
+  /** The plan over the sketch: its sections carry letters instead of zones' names, and names keep off its words. */
+  readonly plan: GroundPlan | null;
 }
 
 interface Name {
@@ -26,7 +28,8 @@ interface Name {
 
 /** The names of everything drawn, each where it meets no other; the selected first, then zones, then the rest. */
 export const Names = memo(function Names(props: NamesProps) {
-  const { yard, selection, zoneNames } = props;
+  const { yard, selection, plan, lens } = props;
+  const zoneNames = plan === null;
   const rank = ({ id, kind }: Outline): number => (id === selection?.id ? 0 : kind === 'zone' ? 1 : 2);
   const outlines = yard.outlines
     .filter(({ kind }) => kind !== 'zone' || zoneNames)
@@ -36,7 +39,11 @@ export const Names = memo(function Names(props: NamesProps) {
     ...yard.marks.map((mark) => markName(mark, props.lens)),
     ...outlines.filter((outline) => rank(outline) === 2).map((outline) => outlineName(outline, props)),
   ];
-  const placed = placeLabels(names.map(({ ask }) => ask));
+  const standing = plan === null ? [] : planBoxes({ plan, lens, selection, yard });
+  const placed = placeLabels(
+    names.map(({ ask }) => ask),
+    standing,
+  );
   return (
     <g>
       {names.map(({ ask, words, area, className }) => {
@@ -70,7 +77,7 @@ export const Names = memo(function Names(props: NamesProps) {
   );
 });
 
-function outlineName(outline: Outline, { resolved, lens, units, zoneNames }: NamesProps): Name {
+function outlineName(outline: Outline, { resolved, lens, units, plan }: NamesProps): Name {
   const zone = resolved?.zones.find(({ zoneId }) => zoneId === outline.id);
   const treatedM2 = shownTreatedM2(resolved, units, outline.id);
   const area = treatedM2 === undefined ? '' : formatArea(treatedM2, units);
@@ -78,7 +85,7 @@ function outlineName(outline: Outline, { resolved, lens, units, zoneNames }: Nam
   const widthPx = Math.max(words.length, area.length) * LETTER_PX * (zone ? 1.15 : 1);
   const heightPx = area === '' ? LINE_PX : 2 * LINE_PX;
   // Over a plan a name beside its shape would stand on passes; the hatch tells what it is. A check plot must be found.
-  const besideToo = zoneNames || outline.kind === 'check-plot';
+  const besideToo = plan === null || outline.kind === 'check-plot';
   const places = outlinePlaces(outline, zone, lens, widthPx, heightPx, besideToo);
   const className = outline.kind === 'zone' ? 'zone-name' : 'thing-name';
   return { ask: { key: outline.id, widthPx, heightPx, places }, words, area, className };

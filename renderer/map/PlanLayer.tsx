@@ -5,8 +5,8 @@ import type { Yard } from '../../core/yard.ts';
 import type { Section } from '../../core/sections/index.ts';
 import { alongLine, type Selection, type Xy } from '../drawing/index.ts';
 import { stakingOf } from '../shared/stakingOf.ts';
-import { CutLines, flagAsks } from './CutLines.tsx';
-import { fits, insidePlace, type LabelAsk, placeLabels } from './labels.ts';
+import { CutLines, flagAsks, flagBoxes, type FlagWord, letterAsks } from './CutLines.tsx';
+import { fits, insidePlace, type LabelAsk, placeLabels, type TakenBox } from './labels.ts';
 import type { Lens } from './lens.ts';
 
 /** Below these spacings of the lanes on the screen, numbers and arrow heads would only be a smear. */
@@ -100,10 +100,11 @@ interface Word {
   readonly draw: (at: Xy) => ReactNode;
 }
 
-/** Flags, section letters, pass numbers: placed in that order, so that none lies on another. */
-function Words(props: PlanLayerProps & { readonly yard: Yard }) {
-  const words = [...flagWords(props), ...letterWords(props), ...numberWords(props)];
-  const placed = placeLabels(words.map(({ ask }) => ask));
+type WordsProps = PlanLayerProps & { readonly yard: Yard };
+
+/** Letters of flags and sections, what else stands by the flags, pass numbers: none lies on another, nor on a flag. */
+function Words(props: WordsProps) {
+  const { words, placed } = placedWords(props);
   return (
     <g>
       {words.map(({ ask, draw }) => {
@@ -114,29 +115,75 @@ function Words(props: PlanLayerProps & { readonly yard: Yard }) {
   );
 }
 
+function placedWords(props: WordsProps) {
+  const { plan, yard, lens } = props;
+  const words = [...flagLetters(props), ...letterWords(props), ...flagWords(props), ...numberWords(props)];
+  const symbols = yard.marks.map(({ at }) => ({ at: lens.toLayer(at), widthPx: 24, heightPx: 24 }));
+  const standing = [...flagBoxes(stakingOf(yard, plan), lens), ...symbols];
+  return {
+    words,
+    standing,
+    placed: placeLabels(
+      words.map(({ ask }) => ask),
+      standing,
+    ),
+  };
+}
+
+/** What a plan’s flags and words stand on, so that the names of things keep off them. */
+export function planBoxes(props: WordsProps): readonly TakenBox[] {
+  const { words, standing, placed } = placedWords(props);
+  return [
+    ...standing,
+    ...words.flatMap(({ ask: { key, widthPx, heightPx } }) => {
+      const at = placed.get(key);
+      return at === undefined ? [] : [{ at, widthPx, heightPx }];
+    }),
+  ];
+}
+
+/** Where a section's letter may stand besides the best place, in letter heights. */
+const LETTER_SHIFTS = [
+  [0, 0],
+  [0, 1],
+  [0, -1],
+  [1.3, 0],
+  [-1.3, 0],
+  [0, 2],
+  [0, -2],
+] as const;
+
 function letterWords({ plan, lens, selection }: PlanLayerProps): readonly Word[] {
   return plan.sections.flatMap((section) => {
-    const place = insidePlace(section.region, SECTION_LETTER_PX * lens.metresPerPx);
+    const stepM = SECTION_LETTER_PX * lens.metresPerPx;
+    const best = insidePlace(section.region, stepM);
     const widthPx = section.id.length * SECTION_LETTER_WIDTH_PX;
-    if (!fits(section.region, place, lens, widthPx, SECTION_LETTER_PX)) return [];
+    const places = LETTER_SHIFTS.map(([x, y]) => ({ xM: best.xM + x * stepM, yM: best.yM + y * stepM }))
+      .filter((place) => fits(section.region, place, lens, widthPx, SECTION_LETTER_PX))
+      .map((place) => lens.toLayer(place));
     const ask = {
       key: `section ${section.id}`,
       widthPx,
       heightPx: SECTION_LETTER_PX,
-      places: [lens.toLayer(place)],
+      places,
     };
     const className = isSelected(section, selection) ? 'section-id selected' : 'section-id';
     return [{ ask, draw: (at) => <Written at={at} words={section.id} className={className} /> }];
   });
 }
 
-function flagWords({ plan, lens, yard }: PlanLayerProps & { readonly yard: Yard }): readonly Word[] {
-  return flagAsks(stakingOf(yard, plan), yard.details.unitSystem, lens).map(
-    ({ ask, text, className, turnDeg }) => ({
-      ask,
-      draw: (at) => <Written at={at} words={text} className={className} turnDeg={turnDeg} />,
-    }),
-  );
+function flagLetters({ plan, lens, yard }: WordsProps): readonly Word[] {
+  return letterAsks(stakingOf(yard, plan), lens).map(asWord);
+}
+
+function flagWords({ plan, lens, yard, selection }: WordsProps): readonly Word[] {
+  const treatedM2 = plan.sections.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  const units = yard.details.unitSystem;
+  return flagAsks(stakingOf(yard, plan), units, lens, treatedM2, selection).map(asWord);
+}
+
+function asWord({ ask, text, className, turnDeg }: FlagWord): Word {
+  return { ask, draw: (at) => <Written at={at} words={text} className={className} turnDeg={turnDeg} /> };
 }
 
 /** Lanes choose before perimeter passes, which are longer and have room elsewhere. */

@@ -21,23 +21,35 @@ export interface LabelAsk {
   readonly places: readonly Xy[];
 }
 
-/** Gives each name a place, the first asked first; one that finds none is left out. */
-export function placeLabels(asks: readonly LabelAsk[]): ReadonlyMap<string, Xy> {
+/** A part of the sketch that something stands on, by its middle. */
+export interface TakenBox {
+  readonly at: Xy;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** Gives each name a place clear of what stands there, the first asked first; one that finds none is left out. */
+export function placeLabels(
+  asks: readonly LabelAsk[],
+  standing: readonly TakenBox[] = [],
+): ReadonlyMap<string, Xy> {
   const placed = new Map<string, Xy>();
-  const taken: { readonly at: Xy; readonly ask: LabelAsk }[] = [];
-  for (const ask of asks) {
-    const at = ask.places.find((place) => taken.every((other) => apart(place, ask, other.at, other.ask)));
+  const taken = [...standing];
+  for (const { key, widthPx, heightPx, places } of asks) {
+    const at = places.find((place) =>
+      taken.every((other) => areApart({ at: place, widthPx, heightPx }, other)),
+    );
     if (at === undefined) continue;
-    placed.set(ask.key, at);
-    taken.push({ at, ask });
+    placed.set(key, at);
+    taken.push({ at, widthPx, heightPx });
   }
   return placed;
 }
 
-function apart(a: Xy, askA: LabelAsk, b: Xy, askB: LabelAsk): boolean {
+function areApart(a: TakenBox, b: TakenBox): boolean {
   return (
-    Math.abs(a.x - b.x) >= (askA.widthPx + askB.widthPx) / 2 ||
-    Math.abs(a.y - b.y) >= (askA.heightPx + askB.heightPx) / 2
+    Math.abs(a.at.x - b.at.x) >= (a.widthPx + b.widthPx) / 2 ||
+    Math.abs(a.at.y - b.at.y) >= (a.heightPx + b.heightPx) / 2
   );
 }
 

@@ -48,4 +48,20 @@ describe('names on the sketch', () => {
     expect(placed.get('b')).toEqual({ x: 10, y: 30 }); // its second place, 30 px lower, is free
     expect(placed.has('c')).toBe(false);
   });
+
+  test('a name keeps off what already stands there, and is left out where it cannot', () => {
+    const ask = {
+      key: 'a',
+      widthPx: 20,
+      heightPx: 10,
+      places: [
+        { x: 0, y: 0 },
+        { x: 40, y: 0 },
+      ],
+    };
+    const flag = { at: { x: 5, y: 3 }, widthPx: 20, heightPx: 13 };
+    expect(placeLabels([ask]).get('a')).toEqual({ x: 0, y: 0 });
+    expect(placeLabels([ask], [flag]).get('a')).toEqual({ x: 40, y: 0 });
+    expect(placeLabels([ask], [flag, { ...flag, at: { x: 45, y: 3 } }]).has('a')).toBe(false);
+  });
 });
