@@ -27,8 +27,8 @@ const LOAD_SLACK = 1e-9;
 
 /**
  * What a piece of ground is to be cut to. Even: as few equal loads as it takes. Fewest: what fills up the load begun,
- * then full loads, and what is left begins the next one. Neither end is made too small to be worth its flags as long
- * as the loads can spare it.
+ * then full loads, and what is left begins the next one. Neither end is made too small to be worth its flags, nor is
+ * ground parted that fits a load, as long as the loads can spare it.
  */
 export function shareOf(region: Region, request: LoadRequest, { roomM2, spareM2 }: Begun): Share {
   const { loadAreaM2, policy, swathM } = request;
@@ -39,7 +39,9 @@ export function shareOf(region: Region, request: LoadRequest, { roomM2, spareM2 
   }
   const leastM2 = Math.max(swathM * swathM, LEAST_PART * loadAreaM2);
   if (areaM2 <= roomM2 + slackM2) return { region, loads: 0, rests: [head(areaM2, roomM2)] };
-  const isLeft = roomM2 < slackM2 || (roomM2 < leastM2 && roomM2 <= spareM2);
+  // Ground that fits a load by itself is not parted for what the loads can spare: the person may have cut it so.
+  const isWhole = areaM2 <= loadAreaM2 + slackM2;
+  const isLeft = roomM2 < slackM2 || ((roomM2 < leastM2 || isWhole) && roomM2 <= spareM2);
   let headM2 = isLeft ? 0 : roomM2;
   let toSpareM2 = Math.max(0, spareM2 - (isLeft ? roomM2 : 0));
   let loads = Math.floor((areaM2 - headM2 + slackM2) / loadAreaM2);

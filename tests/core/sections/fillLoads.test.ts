@@ -48,6 +48,12 @@ describe('fewest', () => {
     expect(cutTo(9, 8, 60)).toEqual([0, 'tail 9']); // a zone that small is done whole
   });
 
+  test('parts no ground that fits a load, when the loads can spare what was begun', () => {
+    expect(cutTo(99, 18, 19)).toEqual([0, 'tail 99']); // 18 m² of room can be spared: one section
+    expect(cutTo(99, 18, 17)).toEqual([0, 'head 18', 'tail 81']); // they cannot: the number of loads goes first
+    expect(cutTo(250, 18, 19)).toEqual([2, 'head 18', 'tail 32']); // it is parted anyway
+  });
+
   test('cuts off nothing less than a square of one swath either', () => {
     const { rests } = shareOf(strip(250), { ...FEWEST, swathM: 5 }, { roomM2: 20, spareM2: 21 });
     expect(rests.map(({ end }) => end)).toEqual(['tail']); // 20 m² of room are less than 5 x 5 m
