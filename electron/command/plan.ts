@@ -49,7 +49,11 @@ async function planAndWrite(
   for (const note of notes) voice.err(`${note}\n`);
   const made = makePlan(yard, flags, { onProgress: slowProgress(voice, 'planning') });
   if (made === undefined) {
-    return badUsage(voice, 'the file has no job; give --load-area and --swath', 'plan');
+    const wrong =
+      yard.jobs.length > 0
+        ? '--load-area and --swath go together'
+        : 'the file has no job; give --load-area and --swath';
+    return badUsage(voice, wrong, 'plan');
   }
   if (!made.ok) return badInput(voice, made.problems, units);
   const { ground } = made.value.plan;

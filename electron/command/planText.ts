@@ -122,6 +122,7 @@ function hoseWords({ neededM, isBeyond }: SectionHose, units: UnitSystem): strin
 /** From where, how long a hose does it all, and what of it lies on turf treated before. */
 function hoseSumWords({ request }: GroundPlan, hose: HosePlan, units: UnitSystem): string {
   const from = request.hose?.spigots.map(({ name }) => name).join(', ') ?? '';
+  if (from === '') return 'hose: no spigot to start from\n';
   const shortest =
     hose.shortestHoseM === null
       ? 'no hose gets everywhere'
