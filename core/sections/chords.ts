@@ -46,6 +46,7 @@ export function findChords(
   return chords;
 }
 
+/** Where an edge meets the cut. */
 function crossingOf(edge: Corner, levelM: number, rising: boolean): Crossing {
   const a = edge;
   const b = edge.next;
@@ -55,6 +56,14 @@ function crossingOf(edge: Corner, levelM: number, rising: boolean): Crossing {
   if (part >= 1) return { edge, at: b.at, vM: b.vM, slope, rising };
   const at = { xM: a.at.xM + (b.at.xM - a.at.xM) * part, yM: a.at.yM + (b.at.yM - a.at.yM) * part };
   return { edge, at, vM: a.vM + (b.vM - a.vM) * part, slope, rising };
+}
+
+/** The same runs of ground on the line at another level, where it still crosses the same edges. */
+export function chordsAt(chords: readonly Chord[], levelM: number): Chord[] {
+  return chords.map(({ start, end }) => ({
+    start: crossingOf(start.edge, levelM, true),
+    end: crossingOf(end.edge, levelM, false),
+  }));
 }
 
 /** Makes crossing `i` the kind whose turn it is, swapping with one at the same place if need be. */

@@ -1,8 +1,10 @@
-import { type Chord, findChords } from './chords.ts';
+import { type Chord, chordsAt, findChords } from './chords.ts';
 import type { CutDirection } from './cutDirections.ts';
 import { type Facing, levelForAreaM, stepForAreaM } from './facing.ts';
-import { lengthAndSlope, partingRuns } from './partingRuns.ts';
-import { areaBelowCutM2 } from './splitRegion.ts';
+import { lengthAndSlope, middleOf, partingRuns } from './partingRuns.ts';
+import { areaBelowRunM2 } from './runArea.ts';
+import { solveCut } from './solveCut.ts';
+import { CHORD_WORK, isSpent, SOLVE_WORK, spend, type Work } from './work.ts';
 
 /** A cut that should leave `belowM2` below it: the chords `first` to `last` of the line at `levelM`. */
 export interface CutProposal {
@@ -25,8 +27,9 @@ export interface CutTarget {
 const OFF_LANES_FACTOR = 1.1;
 /** A border nearer than a swath to a corner leaves a neck no pass fits; each is worth this part of its length. */
 const NECK_PART = 0.15;
-/** Levels looked at per direction when single chords are tried; more are thinned out evenly. */
+/** Levels looked at per direction when single chords are tried, and corners in all; more are thinned out evenly. */
 const MOST_LEVELS = 250;
+const MOST_CORNERS_LOOKED_AT = 2e5;
 
 /** Cuts by whole lines: every chord of the line at the exact level for each target. */
 export function wholeLineCuts(
@@ -34,8 +37,12 @@ export function wholeLineCuts(
   direction: CutDirection,
   targets: readonly CutTarget[],
   swathM: number,
+  work: Work,
 ): CutProposal[] {
+  const { corners, levelsM } = facing;
   return targets.flatMap((target) => {
+    if (isSpent(work)) return [];
+    spend(work, corners.length * Math.log2(levelsM.length));
     const levelM = levelForAreaM(facing, target.belowM2);
     const chords = findChords(facing, levelM);
     if (chords === undefined || chords.length === 0) return [];
@@ -51,7 +58,8 @@ export function wholeLineCuts(
  * solved exactly from the area at the middle.
  *
  * @param mostM runs longer than this are not looked at
- * Cost: n^2 in the corners
+ * @param work looked after each level; once spent, what was found is returned
+ * Cost: for each level the corners, and for each run its chords and the holes
  */
 export function chordCuts(
   facing: Facing,
@@ -59,50 +67,48 @@ export function chordCuts(
   targets: readonly CutTarget[],
   swathM: number,
   mostM: number,
+  work: Work,
 ): CutProposal[] {
-  const { levelsM } = facing;
-  const step = Math.max(1, levelsM.length / MOST_LEVELS);
+  const { corners, levelsM, ringM2 } = facing;
+  const step = Math.max(1, levelsM.length / Math.min(MOST_LEVELS, MOST_CORNERS_LOOKED_AT / corners.length));
+  const levelAt = (place: number): number =>
+    levelsM[Math.min(Math.max(0, Math.floor(place)), levelsM.length - 1)] as number;
   const proposals: CutProposal[] = [];
   for (let place = 0; Math.floor(place) + 1 < levelsM.length; place += step) {
-    const fromM = levelsM[Math.floor(place)] as number;
-    const toM = levelsM[Math.floor(place) + 1] as number;
+    const [fromM, toM] = [levelAt(place), levelAt(Math.floor(place) + 1)];
     if (toM - fromM < 1e-6) continue;
+    if (isSpent(work)) break;
+    spend(work, corners.length);
     const middleM = (fromM + toM) / 2;
-    const chords = findChords(facing, middleM) ?? [];
-    for (const run of partingRuns(chords, mostM)) {
-      for (const { target, levelM } of levelsWithin(facing, run, middleM, targets, fromM, toM)) {
-        const there = findChords(facing, levelM);
-        const start = there?.findIndex((chord) => chord.start.edge === run[0]?.start.edge) ?? -1;
-        const moved = start < 0 ? [] : (there as Chord[]).slice(start, start + run.length);
-        if (moved.length !== run.length) continue;
-        proposals.push({
-          facing,
-          direction,
-          levelM,
-          chords: moved,
-          target,
-          costM: costOf(facing, direction, levelM, moved, swathM),
-        });
+    for (const run of partingRuns(findChords(facing, middleM) ?? [], mostM)) {
+      spend(work, CHORD_WORK * (run.length + 1) + ringM2.length);
+      for (const { target, levelM } of levelsFor(facing, run, middleM, targets)) {
+        const isBetween = levelM > fromM && levelM < toM;
+        // Past a corner the chords change edges, which matters only where the levels beyond are not looked at.
+        const isNear = step > 1 && levelM > levelAt(place - step) && levelM < levelAt(place + step + 1);
+        if (!isBetween && !isNear) continue;
+        spend(work, (isBetween ? 1 : SOLVE_WORK) * corners.length);
+        const chords = isBetween ? chordsAt(run, levelM) : solveCut(facing, middleOf(run), target.belowM2);
+        if (chords === undefined) continue;
+        const costM = costOf(facing, direction, levelM, chords, swathM);
+        proposals.push({ facing, direction, levelM, chords, target, costM });
       }
     }
   }
   return proposals;
 }
 
-function levelsWithin(
+function levelsFor(
   facing: Facing,
   run: readonly Chord[],
-  middleM: number,
+  levelM: number,
   targets: readonly CutTarget[],
-  fromM: number,
-  toM: number,
 ): { target: CutTarget; levelM: number }[] {
-  const middleM2 = areaBelowCutM2(facing, run);
-  if (middleM2 === undefined) return [];
+  const isM2 = areaBelowRunM2(facing, levelM, run);
+  if (isM2 === undefined) return [];
   const [lengthM, slope] = lengthAndSlope(run);
-  return targets.flatMap((target) => {
-    const levelM = middleM + stepForAreaM(target.belowM2 - middleM2, lengthM, slope);
-    return levelM > fromM && levelM < toM ? [{ target, levelM }] : [];
+  return targets.map((target) => {
+    return { target, levelM: levelM + stepForAreaM(target.belowM2 - isM2, lengthM, slope) };
   });
 }
 

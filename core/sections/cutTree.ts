@@ -1,6 +1,7 @@
 import { regionAreaM2 } from '../kernel/index.ts';
-import { type Lay, type Parting, partRegion, usualCutM } from './partRegion.ts';
+import { cornersIn, type Lay, type Parting, partRegion, usualCutM } from './partRegion.ts';
 import { loadCount, type Share } from './share.ts';
+import { isSpent, type Work } from './work.ts';
 
 /** A share cut all the way: its first cut, and both sides of it cut in turn. */
 export interface CutTree {
@@ -18,8 +19,10 @@ export interface Effort {
   readonly partings: number;
   /** First cuts of one share tried at most. */
   readonly mostFirst: number;
-  /** Corners times partings after which the search gives up; shared by all of it. */
-  readonly left: { corners: number };
+  /** Any connected sections will do. */
+  readonly hasty: boolean;
+  /** Spent by all of the search together; with none left it ends with the best found. */
+  readonly work: Work;
 }
 
 /** Directions besides the lanes' and the edges' own: every 15 degrees. */
@@ -45,17 +48,16 @@ export function growTree(
 ): CutTree | undefined {
   const cuts = loadCount(share) - 1;
   if (cuts <= 0) return { share, first: null, sides: null, costM: 0 };
-  const corners = cornersIn(share);
-  if (effort.left.corners < 0 || isCancelled()) return undefined;
-  effort.left.corners -= corners;
+  if (isSpent(effort.work) || isCancelled()) return undefined;
   const width = widthFor(cuts, effort);
   const each = (effort.partings - 1) / width / Math.max(1, cuts - 1);
   const grown = (side: Share): CutTree | undefined =>
     growTree(side, lay, { ...effort, partings: each * (loadCount(side) - 1) }, isCancelled);
-  const runs = corners <= MOST_CORNERS_FOR_RUNS;
+  const runs = cornersIn(share.region) <= MOST_CORNERS_FOR_RUNS;
   let best: CutTree | undefined;
   let tried = 0;
-  for (const first of partRegion(share, lay, { fan: FAN, partings: Math.max(width, SPARE), runs })) {
+  const search = { fan: FAN, partings: Math.max(width, SPARE), runs, hasty: effort.hasty };
+  for (const first of partRegion(share, lay, search, effort.work)) {
     if (best !== undefined && tried >= width) break;
     if (best !== undefined && leastM(first) >= best.costM) continue;
     tried++;
@@ -67,10 +69,6 @@ export function growTree(
     best = { share, first, sides: [below, above as CutTree], costM };
   }
   return best;
-}
-
-export function cornersIn({ region }: Pick<Share, 'region'>): number {
-  return region.holes.reduce((sum, hole) => sum + hole.length, region.outer.length);
 }
 
 /** How many first cuts can each be followed to the end. With two sections the first is the last. */

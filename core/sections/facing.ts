@@ -1,5 +1,6 @@
 import { isReflex } from '../kernel/index.ts';
 import type { Region, YardPoint } from '../spaces.ts';
+import { type HoleTie, tiesOf } from './holeTies.ts';
 
 /** A corner seen from a cut direction: `uM` along the normal of the cut, `vM` along the cut itself. */
 export interface Corner {
@@ -26,6 +27,10 @@ export interface Facing {
   readonly corners: readonly Corner[];
   /** Every distinct corner level, rising. */
   readonly levelsM: readonly number[];
+  /** Integral of u dv along each corner's ring from its first corner, and all the way round each ring. */
+  readonly sweptM2: Float64Array;
+  readonly ringM2: readonly number[];
+  readonly ties: () => readonly HoleTie[];
 }
 
 /** Corners nearer than this to a cut lie on it, and count as below: one rule, so both sides agree. */
@@ -35,6 +40,8 @@ export const ON_CUT_M = 1e-9;
 export interface Unturned {
   readonly region: Region;
   readonly rings: readonly (readonly { readonly at: YardPoint; readonly reflex: boolean }[])[];
+  /** Worked out when first asked for. */
+  readonly ties: () => readonly HoleTie[];
 }
 
 /** Prepares a region to be faced along many directions. */
@@ -42,14 +49,19 @@ export function cornersOf(region: Region): Unturned {
   const rings = [region.outer, ...region.holes].map((ring) =>
     ring.map((at, place) => ({ at, reflex: isReflex(ring, place) })),
   );
-  return { region, rings };
+  let known: readonly HoleTie[] | undefined;
+  const ties = (): readonly HoleTie[] => {
+    known ??= tiesOf(region);
+    return known;
+  };
+  return { region, rings, ties };
 }
 
 /**
  * Turns a region to face along `normal` (a unit vector). Distances are taken from its first corner, so that a
  * yard far from the origin loses no digits.
  */
-export function faceAlong({ region, rings }: Unturned, normal: Direction): Facing {
+export function faceAlong({ region, rings, ties }: Unturned, normal: Direction): Facing {
   const origin = region.outer[0] ?? { xM: 0, yM: 0 };
   const corners: Corner[] = [];
   rings.forEach((ring, ringIndex) => {
@@ -70,7 +82,18 @@ export function faceAlong({ region, rings }: Unturned, normal: Direction): Facin
   });
   const sorted = Float64Array.from(corners, (corner) => corner.uM).sort();
   const levelsM = Array.from(sorted).filter((levelM, i) => i === 0 || levelM !== sorted[i - 1]);
-  return { normal, region, corners, levelsM };
+  return { normal, region, corners, levelsM, ...sweptAlong(corners, rings.length), ties };
+}
+
+function sweptAlong(corners: readonly Corner[], rings: number): Pick<Facing, 'sweptM2' | 'ringM2'> {
+  const sweptM2 = new Float64Array(corners.length);
+  const ringM2 = new Array<number>(rings).fill(0);
+  for (const { ring, index, uM, vM, next } of corners) {
+    const soFarM2 = (sweptM2[index] as number) + ((uM + next.uM) / 2) * (next.vM - vM);
+    if (next.index > index) sweptM2[next.index] = soFarM2;
+    else ringM2[ring] = soFarM2;
+  }
+  return { sweptM2, ringM2 };
 }
 
 /**

@@ -5,6 +5,7 @@ import type { CutTree } from './cutTree.ts';
 import { dividesOf } from './divides.ts';
 import { cornersOf, type Direction, type Facing, faceAlong, type Unturned } from './facing.ts';
 import { type Lay, type Lines, type Parting, sharesOf } from './partRegion.ts';
+import { middleOf } from './partingRuns.ts';
 import { roomM2, type Share, shareAfterSnap } from './share.ts';
 import { solveCut } from './solveCut.ts';
 import { type SnappedCut, snapCut } from './snapCut.ts';
@@ -108,11 +109,6 @@ function snap(
 function turned({ x, y }: Direction, byDeg: number): Direction {
   const [cos, sin] = [Math.cos((byDeg * Math.PI) / 180), Math.sin((byDeg * Math.PI) / 180)];
   return { x: x * cos - y * sin, y: x * sin + y * cos };
-}
-
-function middleOf(chords: readonly Chord[]): YardPoint {
-  const [from, to] = [chords[0]?.start.at, chords.at(-1)?.end.at];
-  return { xM: ((from?.xM ?? 0) + (to?.xM ?? 0)) / 2, yM: ((from?.yM ?? 0) + (to?.yM ?? 0)) / 2 };
 }
 
 function linesOf(chords: readonly Chord[]): Lines {

@@ -8,6 +8,7 @@ import { cornersOf, type Facing, faceAlong } from './facing.ts';
 import { loadCount, type Share } from './share.ts';
 import { splitRegion } from './splitRegion.ts';
 import type { TapeSides } from './TapeSides.ts';
+import { FACING_WORK, isSpent, SPLIT_WORK, spend, type Work, withPart } from './work.ts';
 
 /** Straight lines that part ground, each from end to end. */
 export type Lines = readonly (readonly [YardPoint, YardPoint])[];
@@ -32,6 +33,8 @@ export interface Search {
   readonly partings: number;
   /** Whether runs of chords that are only a part of their line are looked for even where whole lines do. */
   readonly runs: boolean;
+  /** Whether the first directions that yield any partings will do. */
+  readonly hasty: boolean;
 }
 
 /** One way to part a share in two. */
@@ -50,6 +53,8 @@ export interface Parting {
 /** With so few whole lines that do, runs of chords are looked for too. */
 const FEW_PARTINGS = 3;
 const WIDE_FAN = 48;
+/** Of the work that is left, what looking for runs may take: the rest is for trying them, and for cutting further. */
+const LOOKING_PART = 0.25;
 /** How far off, relative to the share, a part's area may be before the cut is thrown away. */
 const AREA_SLACK = 1e-9;
 /** Fitted to ground of many shapes: 1.1, 1.3, 1.5 and 1.6 times (k - 1) sqrt(A / k) for k = 2, 4, 7 and 12. */
@@ -66,35 +71,44 @@ export function usualCutM(share: Pick<Share, 'loads' | 'rests'>, areaM2: number)
  * The best ways to part a share into two connected shares by one straight cut, those first that promise the least
  * cutting in all.
  */
-export function partRegion(share: Share, lay: Lay, search: Search): Parting[] {
+export function partRegion(share: Share, lay: Lay, search: Search, work: Work): Parting[] {
   const divides = dividesOf(share);
-  const faced = faceAll(share.region, cutDirections(share.region, lay.laneRad, search.fan));
+  const faced = faceAll(share.region, cutDirections(share.region, lay.laneRad, search.fan), work);
   const whole = faced.flatMap(({ facing, direction }) =>
-    wholeLineCuts(facing, direction, divides, lay.swathM),
+    wholeLineCuts(facing, direction, divides, lay.swathM, work),
   );
-  const partings = realise(share, whole, divides, search);
+  const partings = realise(share, whole, divides, search, work);
   if (partings.length >= FEW_PARTINGS && !search.runs) return partings;
   const bestM = partings[0]?.costM ?? Infinity;
-  const chords = faced.flatMap(({ facing, direction }) =>
-    chordCuts(facing, direction, divides, lay.swathM, 1.5 * bestM),
-  );
-  const both = realise(share, [...whole, ...chords], divides, search);
+  const runsOf = (views: typeof faced, mostM: number): CutProposal[] =>
+    withPart(work, LOOKING_PART, (own) =>
+      views.flatMap(({ facing, direction }) => chordCuts(facing, direction, divides, lay.swathM, mostM, own)),
+    );
+  if (search.hasty) {
+    for (const view of faced) {
+      if (partings.length >= FEW_PARTINGS) break;
+      partings.push(...realise(share, runsOf([view], Infinity), divides, search, work));
+    }
+    if (partings.length > 0) return partings.sort((a, b) => a.guessM - b.guessM);
+  }
+  const both = realise(share, [...whole, ...runsOf(faced, 1.5 * bestM)], divides, search, work);
   if (both.length > 0) return both;
-  const wide = faceAll(share.region, cutDirections(share.region, lay.laneRad, WIDE_FAN));
-  return realise(
-    share,
-    wide.flatMap(({ facing, direction }) => chordCuts(facing, direction, divides, lay.swathM, Infinity)),
-    divides,
-    search,
-  );
+  const wide = faceAll(share.region, cutDirections(share.region, lay.laneRad, WIDE_FAN), work);
+  return realise(share, runsOf(wide, Infinity), divides, search, work);
+}
+
+export function cornersIn({ holes, outer }: Region): number {
+  return holes.reduce((sum, hole) => sum + hole.length, outer.length);
 }
 
 /** The region facing along every direction, its corners prepared once. */
 function faceAll(
   region: Region,
   directions: readonly CutDirection[],
+  work: Work,
 ): { facing: Facing; direction: CutDirection }[] {
   const corners = cornersOf(region);
+  spend(work, FACING_WORK * directions.length * cornersIn(region));
   return directions.map((direction) => ({ facing: faceAlong(corners, direction.normal), direction }));
 }
 
@@ -103,7 +117,9 @@ function realise(
   proposals: readonly CutProposal[],
   divides: readonly Divide[],
   search: Search,
+  work: Work,
 ): Parting[] {
+  const splitWork = SPLIT_WORK * cornersIn(share.region);
   const wholeM2 = regionAreaM2(share.region);
   const partings: Parting[] = [];
   const inOrder = proposals
@@ -115,6 +131,8 @@ function realise(
     })
     .sort((a, b) => a.guessM - b.guessM);
   for (const { proposal, divide, guessM } of inOrder) {
+    if (isSpent(work)) break;
+    spend(work, splitWork);
     const { facing, chords, direction, costM } = proposal;
     const shares = sharesOf(share, facing, chords, divide);
     if (shares === undefined) continue;

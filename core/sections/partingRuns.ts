@@ -1,3 +1,4 @@
+import type { YardPoint } from '../spaces.ts';
 import type { Chord } from './chords.ts';
 
 /** Runs of neighbouring chords that begin and end on one ring and pass from ring to ring through holes between. */
@@ -32,4 +33,10 @@ export function lengthAndSlope(run: readonly Chord[]): [lengthM: number, slope: 
     slope += end.slope - start.slope;
   }
   return [lengthM, slope];
+}
+
+/** Halfway between the two ends of a cut. */
+export function middleOf(chords: readonly Chord[]): YardPoint {
+  const [from, to] = [chords[0]?.start.at, chords.at(-1)?.end.at];
+  return { xM: ((from?.xM ?? 0) + (to?.xM ?? 0)) / 2, yM: ((from?.yM ?? 0) + (to?.yM ?? 0)) / 2 };
 }

@@ -3,12 +3,12 @@ import type { YardPoint } from '../spaces.ts';
 import { type Chord, findChords } from './chords.ts';
 import { type Facing, stepForAreaM } from './facing.ts';
 import { lengthAndSlope, partingRuns } from './partingRuns.ts';
-import { areaBelowCutM2 } from './splitRegion.ts';
+import { areaBelowRunM2 } from './runArea.ts';
 
 /** Steps taken before a cut is given up; each is exact until the cut comes to another edge. */
 const MOST_STEPS = 12;
 /** The area is right within this part of the region's. */
-const AREA_PART = 1e-12;
+const AREA_PART = 1e-11;
 
 /**
  * The cut square to `facing.normal` that leaves `belowM2` below it, found by sliding the one through a place: of
@@ -27,7 +27,7 @@ export function solveCut(facing: Facing, through: YardPoint, belowM2: number): C
   const [leastM, mostM] = [facing.levelsM[0] ?? 0, facing.levelsM.at(-1) ?? 0];
   for (let step = 0; step < MOST_STEPS; step++) {
     const run = runNearest(findChords(facing, levelM) ?? [], vM);
-    const isM2 = run && areaBelowCutM2(facing, run);
+    const isM2 = run && areaBelowRunM2(facing, levelM, run);
     if (run === undefined || isM2 === undefined) return undefined;
     if (Math.abs(belowM2 - isM2) <= slackM2) return run;
     const nextM = levelM + stepForAreaM(belowM2 - isM2, ...lengthAndSlope(run));

@@ -1,4 +1,4 @@
-import { regionAreaM2, regionContains, signedAreaM2 } from '../kernel/index.ts';
+import { regionContains, signedAreaM2 } from '../kernel/index.ts';
 import type { Region, Ring, YardPoint } from '../spaces.ts';
 import type { Chord, Crossing } from './chords.ts';
 import { cleanRing } from './cleanRing.ts';
@@ -20,24 +20,6 @@ export interface Halves {
  *   there. Each closed walk is a ring; two walks are two parts. Own work.
  */
 export function splitRegion(facing: Facing, chords: readonly Chord[]): Halves | undefined {
-  return halvesOf(facing, chords, cleanRing);
-}
-
-/**
- * Area of the part below a cut, without the trouble of making either part a clean region.
- *
- * @returns undefined as `splitRegion`
- */
-export function areaBelowCutM2(facing: Facing, chords: readonly Chord[]): number | undefined {
-  const halves = halvesOf(facing, chords, (ring) => ring);
-  return halves && regionAreaM2(halves.below);
-}
-
-function halvesOf(
-  facing: Facing,
-  chords: readonly Chord[],
-  tidied: (ring: Ring) => Ring,
-): Halves | undefined {
   const walks = closedWalks(chords);
   const [one, other] = walks;
   if (one === undefined || other === undefined || walks.length > 2) return undefined;
@@ -45,7 +27,7 @@ function halvesOf(
   if (!belowRing.arrivesRising || aboveRing.arrivesRising) return undefined;
   const cutRings = new Set(chords.flatMap((chord) => [chord.start.edge.ring, chord.end.edge.ring]));
   const holes = facing.region.holes.filter((_, index) => !cutRings.has(index + 1));
-  return nest(facing.region, tidied(belowRing.ring), tidied(aboveRing.ring), holes, cutRings.has(0));
+  return nest(facing.region, cleanRing(belowRing.ring), cleanRing(aboveRing.ring), holes, cutRings.has(0));
 }
 
 interface Walk {

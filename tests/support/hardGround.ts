@@ -9,6 +9,7 @@ export const HARD_GROUND: readonly { readonly name: string; readonly make: (rand
   { name: 'a ring', make: () => region(rect(0, 0, 40, 30), [...rect(4, 4, 32, 22)]) },
   { name: 'a spiral', make: spiral },
   { name: 'a net of ways', make: (random) => netOfWays(random, 4) },
+  { name: 'a maze', make: (random) => netOfWays(random, 7) },
   { name: 'a hundred holes', make: hundredHoles },
 ];
 

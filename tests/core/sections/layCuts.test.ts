@@ -10,7 +10,7 @@ const never = (): boolean => false;
 
 function laid(markM: number | null, loadAreaM2: number) {
   const lay = { laneRad: 0, swathM: 1, markM, loadAreaM2 };
-  const tree = growTree(share, lay, { partings: 20, mostFirst: 4, left: { corners: 1e6 } }, never);
+  const tree = growTree(share, lay, { partings: 20, mostFirst: 4, hasty: false, work: { left: 1e8 } }, never);
   return tree && layCuts(tree, share, lay, () => undefined);
 }
 

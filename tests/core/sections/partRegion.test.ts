@@ -4,11 +4,12 @@ import { partRegion } from '../../../core/sections/partRegion.ts';
 import { points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
 
-const SEARCH = { fan: 12, partings: 8, runs: false };
+const SEARCH = { fan: 12, partings: 8, runs: false, hasty: false };
+const work = () => ({ left: 1e9 });
 const LAY = { laneRad: 0, swathM: 1, markM: null, loadAreaM2: 1e9 };
 
 test('the shortest parting comes first and halves a long rectangle across', () => {
-  const [best] = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, rests: [] }, LAY, SEARCH);
+  const [best] = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, rests: [] }, LAY, SEARCH, work());
   expectNear(best?.costM ?? Number.NaN, 5, 1e-9, 'm'); // closed form: straight across
   for (const share of best?.shares ?? []) expectNear(regionAreaM2(share.region), 50, 1e-9, 'm²'); // half of 100
 });
@@ -18,7 +19,7 @@ test('what fills up the load before and what begins one each go to one side whol
     { end: 'head' as const, areaM2: 12, mostM2: 12 },
     { end: 'tail' as const, areaM2: 8, mostM2: 40 },
   ];
-  const partings = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, rests }, LAY, SEARCH);
+  const partings = partRegion({ region: region(rect(0, 0, 20, 5)), loads: 2, rests }, LAY, SEARCH, work());
   for (const { shares } of partings) {
     for (const share of shares) {
       const restsM2 = share.rests.reduce((sum, rest) => sum + rest.areaM2, 0);
@@ -50,6 +51,7 @@ test('ground that whole lines fall to pieces on is parted along single chords', 
     { region: region(ring), loads: 7, rests: [] },
     { ...LAY, laneRad: Math.PI / 2 },
     SEARCH,
+    work(),
   );
   expect(partings.length).toBeGreaterThan(0);
   const wholeM2 = regionAreaM2(region(ring));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { cornersOf, faceAlong } from '../../../core/sections/facing.ts';
-import { areaBelowCutM2 } from '../../../core/sections/splitRegion.ts';
+import { areaBelowRunM2 } from '../../../core/sections/runArea.ts';
 import { solveCut } from '../../../core/sections/solveCut.ts';
 import { points, rect, region } from '../../support/builders.ts';
 import { expectNear } from '../../support/expectNear.ts';
@@ -18,7 +18,7 @@ test('of several runs of a line it is the one near the place', () => {
   const wholeM2 = 22; // 6 x 1 and two of 2 x 4
   const cut = solveCut(facing, { xM: 5, yM: 3 }, wholeM2 - 3) ?? [];
   expectNear(cut[0]?.start.at.yM ?? Number.NaN, 3.5, 1e-9, 'm'); // 3 m² of a prong 2 m wide are its last 1.5 m
-  expectNear(areaBelowCutM2(facing, cut) ?? Number.NaN, 19, 1e-9, 'm²');
+  expectNear(areaBelowRunM2(facing, 3.5, cut) ?? Number.NaN, 19, 1e-9, 'm²');
 });
 
 test('more ground than there is is not found', () => {
