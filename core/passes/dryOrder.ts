@@ -1,9 +1,10 @@
 import { lineLengthM, ringBounds } from '../kernel/index.ts';
 import type { YardPoint } from '../spaces.ts';
+import { sum } from '../units/index.ts';
 import type { Ends, Walk } from './leg.ts';
 import { orderPasses } from './orderPasses.ts';
 import { apartM } from './ringEntry.ts';
-import { wetWalkM } from './wetWalk.ts';
+import { type TroddenPass, wetWalkM } from './wetWalk.ts';
 
 /**
  * What a metre over treated turf counts for besides being walked, in metres of dry walking. Feet that carry spray to
@@ -14,7 +15,7 @@ const WET_WEIGHT = 1;
 const SAME_M = 1e-6;
 /** With more passes than this the first order stays: the others take as long each. */
 const MOST_WALKS = 160;
-/** With no more passes than this, where the person may begin anywhere, orders begun at four corners are tried too. */
+/** With no more passes than this, orders begun at four corners are tried too. */
 const MOST_WALKS_FROM_CORNERS = 50;
 
 /**
@@ -32,8 +33,11 @@ export function dryOrder(walks: readonly Walk[], ends: Ends, swathM: number): Wa
   for (const from of startsOf(walks, ends)) {
     for (const groups of [[walks], ...groupings(walks)]) {
       const order = inGroups(groups, { ...ends, from });
+      const dearM = least.wholeM - SAME_M;
+      // Treading is the dearer one to count: where the walk alone is as long, it need not be.
+      if (sum(waysOf(order, ends).map(wayM)) >= dearM) continue;
       const cost = costOf(order, ends, swathM);
-      if (cost.wholeM >= least.wholeM - SAME_M) continue;
+      if (cost.wholeM >= dearM) continue;
       best = order;
       least = cost;
     }
@@ -41,12 +45,15 @@ export function dryOrder(walks: readonly Walk[], ends: Ends, swathM: number): Wa
   return best;
 }
 
-/** Where orders are begun: where the person stands; and else, where that takes little time, at the corners as well. */
+/**
+ * Where orders are begun: where the person stands, if that is known, and where it takes little time at the corners as
+ * well. What they come to is counted from where the person stands all the same.
+ */
 function startsOf(walks: readonly Walk[], { from }: Ends): (YardPoint | null)[] {
-  if (from !== null || walks.length > MOST_WALKS_FROM_CORNERS) return [from];
+  if (walks.length > MOST_WALKS_FROM_CORNERS) return [from];
   const { minXM, minYM, maxXM, maxYM } = ringBounds(walks.flatMap(({ line }) => line));
   const corners = [minXM, maxXM].flatMap((xM) => [minYM, maxYM].map((yM) => ({ xM, yM })));
-  return [null, ...corners];
+  return [from, ...corners];
 }
 
 function groupings(walks: readonly Walk[]): (readonly Walk[])[][] {
@@ -69,19 +76,21 @@ function inGroups(groups: readonly (readonly Walk[])[], ends: Ends): Walk[] {
   return order;
 }
 
-function costOf(
-  order: readonly Walk[],
-  { from, to }: Ends,
-  swathM: number,
-): { wetM: number; wholeM: number } {
+/** The straight way to each walk from the one before, and to where the person wants to end; null where none is asked. */
+function waysOf(order: readonly Walk[], { from, to }: Ends): (readonly YardPoint[] | null)[] {
   const straight = (a: YardPoint | null | undefined, b: YardPoint | null | undefined): YardPoint[] | null =>
     a == null || b == null ? null : [a, b];
   const ways = order.map(({ line }, i) => straight(order[i - 1]?.line.at(-1) ?? from, line[0]));
-  ways.push(straight(order.at(-1)?.line.at(-1), to));
-  const offM = ways.reduce((sum, way) => sum + apartM(way?.[0], way?.[1]), 0);
-  const passes = order.map(({ line }): Parameters<typeof wetWalkM>[0][number] => {
-    return { line, sectionId: '', round: 1 };
-  });
-  const wetM = wetWalkM(passes, ways, swathM).reduce((sum, eachM) => sum + eachM, 0);
-  return { wetM, wholeM: offM + WET_WEIGHT * wetM };
+  return [...ways, straight(order.at(-1)?.line.at(-1), to)];
+}
+
+function wayM(way: readonly YardPoint[] | null): number {
+  return apartM(way?.[0], way?.[1]);
+}
+
+function costOf(order: readonly Walk[], ends: Ends, swathM: number): { wetM: number; wholeM: number } {
+  const ways = waysOf(order, ends);
+  const passes = order.map(({ line }): TroddenPass => ({ line, sectionId: '', round: 1 }));
+  const wetM = sum(wetWalkM(passes, ways, swathM));
+  return { wetM, wholeM: sum(ways.map(wayM)) + WET_WEIGHT * wetM };
 }
