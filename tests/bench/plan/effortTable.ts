@@ -46,7 +46,8 @@ function cutWith(lawn: Region, k: number, partings: number): { cut: number; cpuM
   const effort = () => ({
     partings,
     mostFirst: Math.max(USUAL_FIRST, partings / USUAL_FIRST),
-    left: { corners: Infinity },
+    hasty: false,
+    work: { left: Infinity },
   });
   const cpuMs = cpuClock();
   const grow = (of: typeof share) => growTree(of, lay, effort(), () => false);
