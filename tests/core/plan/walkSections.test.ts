@@ -116,3 +116,43 @@ test('in two rounds each section is walked twice before the next, the second tim
   const onM = passes.reduce((sum, { lengthM }) => sum + lengthM, 0);
   expectNear(sectionFigures[0]?.onLengthM ?? 0, onM / 2, 1e-6, 'm'); // two like squares: half of both rounds each
 });
+
+test('progress rises a little with every section, and with every section put in order', () => {
+  const many = Array.from({ length: 8 }, (_, i): Section => {
+    const plot = region(rect(20 * i, 0, 10, 9));
+    return { id: `A${i + 1}`, zoneId: 'Yard', zoneName: 'Yard', region: plot, areaM2: 90 };
+  });
+  const told: number[] = [];
+  walkSections(
+    resolvedOf({ Yard: many.map((section) => section.region) }),
+    many,
+    REQUEST,
+    () => false,
+    (part) => told.push(part),
+  );
+  expect(told.length).toBe(8 * 3); // laid once and put in order twice
+  for (const [i, part] of told.entries()) {
+    const rise = part - (told[i - 1] ?? 0);
+    expect(rise).toBeGreaterThan(0); // never stands still
+    expect(rise).toBeLessThan(1 / 8); // no step counts for more than a section
+  }
+  expectNear(told.at(-1) ?? Number.NaN, 1, 1e-9, ''); // all of it
+});
+
+test('a section no pass fits in is stepped over: the walk goes on from the one before it', () => {
+  const strip = region(rect(15, 0, 10, 1)); // 1 m wide, the swath is 1.8 m
+  const narrow: Section = { id: 'S1', zoneId: 'Strip', zoneName: 'Strip', region: strip, areaM2: 10 };
+  const walked = walkSections(
+    resolvedOf({ Left: [LEFT], Strip: [strip], Right: [RIGHT] }),
+    [SECTIONS[0] as Section, narrow, SECTIONS[1] as Section],
+    REQUEST,
+    () => false,
+    () => undefined,
+  );
+  const { passes, onLengthM, offLengthM, wetM, timeS } = walked?.sectionFigures[1] ?? {};
+  expect([passes, onLengthM, offLengthM, wetM, timeS]).toEqual([0, 0, 0, 0, 0]); // nothing is walked for it
+  expect(walked?.passes.map(({ order }) => order)).toEqual(walked?.passes.map((_, i) => i + 1)); // counted through
+  expect(new Set(walked?.passes.map(({ sectionId }) => sectionId))).toEqual(new Set(['A1', 'B1']));
+  const alone = walk();
+  expect(walked?.passes.map(({ line }) => line.length)).toEqual(alone.passes.map(({ line }) => line.length)); // as without it
+});
