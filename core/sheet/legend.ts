@@ -90,7 +90,8 @@ function cutSwatch(drawn: (ends: readonly [PagePoint, PagePoint]) => PageMark[])
   return (box: PageBox): PageMark[] => {
     const y = box.yMm + box.heightMm;
     const left = at(box.xMm + 0.5, y);
-    return [...drawn([left, at(box.xMm + box.widthMm, y)]), ...drawFlag(left)];
+    // The dot of a held line keeps off the words.
+    return [...drawn([left, at(box.xMm + box.widthMm - 1, y)]), ...drawFlag(left)];
   };
 }
 

@@ -1,3 +1,4 @@
+import { formatLength } from '../units/index.ts';
 import type { Section } from '../sections/index.ts';
 import { flagsLedger, linesLedger, stakesOf } from './flagLedgers.ts';
 import { at, line, type PageBox, pen, RULE, SOFT_INK, text } from './drawing.ts';
@@ -58,6 +59,7 @@ export function drawSectionTables(
   passTables(context, load, Math.max(1, rowsIn(room.heightMm)), groups, groupMm).forEach((ledger, i) => {
     const box = { ...room, xMm: room.xMm + i * (groupMm + GAP_MM) };
     marks.push(...drawTitled(box, groupMm, i === 0 ? 'Passes' : '', ledger));
+    if (i === 0) marks.push(swathNote(context, box));
     footMm = Math.max(footMm, room.yMm + TITLE_MM + ledgerHeightMm(ledger) + GAP_MM);
   });
   const left = { ...tables, yMm: footMm, heightMm: tables.yMm + tables.heightMm - footMm };
@@ -104,6 +106,20 @@ function drawTitled(box: PageBox, widthMm: number, title: string, ledger: Ledger
   if (title === '') return table;
   return [text(box.xMm, box.yMm + 3, title, { sizeMm: 3.5, face: 'condensed-bold' }), ...table];
 }
+
+/** Beside the heading of the passes: how far from an edge its pass is walked, which no table of lengths tells. */
+function swathNote({ units, plan }: SheetContext, box: PageBox): PageMark {
+  const { swathM } = plan.ground.request;
+  const [swath, half] = [formatLength(swathM, units), formatLength(swathM / 2, units)];
+  const words = `swath ${swath}: walk ${half} inside an edge`;
+  return text(box.xMm + NOTE_FROM_MM, box.yMm + 3, words, {
+    sizeMm: 2.6,
+    face: 'condensed',
+    colour: SOFT_INK,
+  });
+}
+
+const NOTE_FROM_MM = 14;
 
 const LINE_MM = 8;
 const LEAST_LINES = 3;

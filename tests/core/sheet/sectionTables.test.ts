@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { boxInside, textBox } from '../../../core/sheet/drawing.ts';
 import { drawSectionTables, tablesHeightMm } from '../../../core/sheet/sectionTables.ts';
+import { formatLength } from '../../../core/units/index.ts';
 import { NINE_SECTIONS, SMALL_SQUARE } from '../../support/handMadeYards.ts';
 import { contextOf } from '../../support/sheetContexts.ts';
 import { textMarksOf, textsOf } from '../../support/sheetPages.ts';
@@ -48,4 +49,16 @@ test('flags that do not fit are left to the page of flags, and it says so', () =
   expect(words).not.toContain('Lines');
   const roomy = textsOf(drawSectionTables(context, load, BESIDE, true));
   expect(roomy).toContain('Lines');
+});
+
+test('beside the passes stands how far inside an edge its pass is walked: half a swath', () => {
+  const context = contextOf(SMALL_SQUARE);
+  const load = context.figures.loads[0];
+  if (load === undefined) throw new Error('no load');
+  const { swathM } = context.plan.ground.request;
+  const half = formatLength(swathM / 2, context.units); // half a swath, by definition of a perimeter pass
+  const note = textsOf(drawSectionTables(context, load, BESIDE, true)).find((words) =>
+    words.startsWith('swath'),
+  );
+  expect(note).toBe(`swath ${formatLength(swathM, context.units)}: walk ${half} inside an edge`);
 });
