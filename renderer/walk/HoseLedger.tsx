@@ -34,7 +34,7 @@ export function HoseLedger({ asked, hose, units }: HoseLedgerProps) {
           cells: [
             section.sectionId,
             names.get(section.spigotId ?? '') ?? '—',
-            [...new Set(section.bends.map(({ name }) => name))].join(', ') || 'straight',
+            roundWords(section),
             neededWords(section, units),
             section.isBeyond && section.neededM !== null
               ? formatEnough(section.neededM - asked.lengthM, units)
@@ -56,6 +56,11 @@ export function HoseLedger({ asked, hose, units }: HoseLedgerProps) {
       </p>
     </>
   );
+}
+
+function roundWords({ neededM, bends }: SectionHose): string {
+  if (neededM === null) return '—';
+  return [...new Set(bends.map(({ name }) => name))].join(', ') || 'straight';
 }
 
 function neededWords({ neededM }: SectionHose, units: UnitSystem): string {

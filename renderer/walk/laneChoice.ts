@@ -52,11 +52,12 @@ export function firstLaneDeg(ground: GroundPlan | null): number | null {
   return first === undefined ? null : laneDeg(first.headingDeg);
 }
 
-/** "90°", or "3 bearings" where sections differ: as much as a head has room for. */
+/** "90°", "3 bearings" where sections differ, "none fits" without a pass: as much as a head has room for. */
 export function bearingsInShort(ground: GroundPlan): string {
   const bearings = sectionsByBearing(ground);
   const [only] = bearings.keys();
-  return bearings.size > 1 || only === undefined ? counted(bearings.size, 'bearing') : formatAngle(only);
+  if (only === undefined) return 'none fits';
+  return bearings.size > 1 ? counted(bearings.size, 'bearing') : formatAngle(only);
 }
 
 /** "90° in A1 and A2, 45° in B1". */

@@ -68,6 +68,7 @@ describe('the bearing shown', () => {
   test('is one where all sections have it, and told by section where they differ', () => {
     expect(bearingsInShort(withHeadings(90, 270))).toBe('90°'); // one line, two ways
     expect(bearingsInShort(withHeadings(90, 45, 90))).toBe('2 bearings');
+    expect(bearingsInShort(withHeadings())).toBe('none fits'); // no section, so no lane
     expect(bearingWords(withHeadings(90, 45, 90))).toBe('90° in A1 and A3, 45° in A2');
   });
 
