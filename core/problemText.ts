@@ -111,7 +111,7 @@ export function problemText(problem: Problem, units: UnitSystem): ProblemText {
       );
     case 'plan/too-narrow-to-walk':
       return say(
-        `${problem.where.thing} has ${formatArea(problem.facts.areaM2, units)} too narrow to walk: under ${formatLength(problem.facts.widthM, units)}, half the swath.`,
+        `${problem.where.thing} has ${problem.facts.areaM2 < 0.1 ? 'a neck' : formatArea(problem.facts.areaM2, units)} too narrow to walk: under ${formatLength(problem.facts.widthM, units)}, half the swath.`,
         'Treat it by hand, or take it out of the outline; what no pass reaches is marked as missed.',
       );
     case 'plan/nothing-to-treat':

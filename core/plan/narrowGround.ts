@@ -1,4 +1,4 @@
-import { offsetRegions, regionAreaM2, subtractRegions } from '../kernel/index.ts';
+import { intersectRegions, offsetRegions, regionAreaM2, subtractRegions } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import type { Region, Ring, YardPoint } from '../spaces.ts';
 import type { ResolvedYard } from '../zones/index.ts';
@@ -12,7 +12,8 @@ const ROUND_M = 0.005;
 
 /**
  * Ground too narrow to walk, in m²: necks and tongues no wider than half a swath. What is left when the ground is
- * shrunk by a quarter of a swath and grown back is wide enough; corners, which that rounds, do not count.
+ * shrunk by a quarter of a swath and grown back is wide enough; corners, which that rounds, do not count. A way that
+ * joins two wide parts counts however little ground it is.
  */
 export function narrowGroundM2(ground: readonly Region[], swathM: number): number {
   const insetM = (LEAST_WIDTH * swathM) / 2;
@@ -20,9 +21,13 @@ export function narrowGroundM2(ground: readonly Region[], swathM: number): numbe
   if (!mayBeNarrow(ground, insetM * PROBE, leastM2 * PROBE_PART)) return 0;
   const wide = offsetRegions(offsetRegions(ground, -insetM), insetM + ROUND_M);
   return subtractRegions(ground, wide)
-    .map(regionAreaM2)
-    .filter((areaM2) => areaM2 >= leastM2)
-    .reduce((sum, areaM2) => sum + areaM2, 0);
+    .filter((place) => regionAreaM2(place) >= leastM2 || (wide.length > ground.length && joins(place, wide)))
+    .reduce((sum, place) => sum + regionAreaM2(place), 0);
+}
+
+function joins(place: Region, wide: readonly Region[]): boolean {
+  const reached = offsetRegions([place], 2 * ROUND_M);
+  return wide.filter((part) => intersectRegions(reached, [part]).length > 0).length > 1;
 }
 
 /** The probe shrinks by this much more, so that ground just narrow enough loses a third less than its edges would. */
@@ -38,7 +43,8 @@ function mayBeNarrow(ground: readonly Region[], insetM: number, mostM2: number):
   const rings = ground.flatMap(({ outer, holes }) => [outer, ...holes]);
   const apartM2 = rings.reduce((sum, ring) => sum + edgeLossM2(ring, insetM), 0);
   const areaM2 = (regions: readonly Region[]) => regions.reduce((sum, each) => sum + regionAreaM2(each), 0);
-  return apartM2 - (areaM2(ground) - areaM2(offsetRegions(ground, -insetM))) > mostM2;
+  const shrunk = offsetRegions(ground, -insetM);
+  return shrunk.length > ground.length || apartM2 - (areaM2(ground) - areaM2(shrunk)) > mostM2;
 }
 
 function edgeLossM2(ring: Ring, insetM: number): number {

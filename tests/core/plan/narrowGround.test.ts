@@ -27,6 +27,11 @@ test('a hair-thin neck counts with all of its ground', () => {
   expect(areaM2).toBeGreaterThan(2.4 - 2 * 0.5 * 0.3);
 });
 
+test('a neck counts however thin and small, when the lawn hangs together by it', () => {
+  expect(narrowGroundM2([dumbbell(0.001)], SWATH_M)).toBeGreaterThan(0.001 * (8 - 2 * 0.5)); // 8 m of 1 mm, less its mouths
+  expect(narrowGroundM2([dumbbell(0.05)], SWATH_M)).toBeLessThanOrEqual(0.4); // 8 m of 5 cm, and no corner of the lawns
+});
+
 test('a neck a pass fits down, and the corners of a lawn, are not narrow', () => {
   expect(narrowGroundM2([dumbbell(1.2)], SWATH_M)).toBe(0); // wider than half a swath of 2 m
   expect(narrowGroundM2([region(rect(0, 0, 30, 20), rect(10, 8, 3, 3))], SWATH_M)).toBe(0);
