@@ -26,8 +26,8 @@ const GRID_SLACK_M = 2e-6;
  * that only what is near is looked at; the whole is their sum.
  *
  * Accuracy: rounding of a double, and 1 mm at round joins of swaths; swath that leaves its section by less than the
- *   kernel grid is not outside. Checked against points counted on a grid in
- *   tests/oracle/coverage.test.ts, the sweep itself against GEOS in tests/oracle/sweepLayers.test.ts
+ *   kernel grid is not outside. Checked against points counted on a grid, whole in
+ *   tests/oracle/coverage.test.ts and by section in coverageBySection.test.ts, the sweep itself against GEOS in tests/oracle/sweepLayers.test.ts
  * Cost: as `sweepLayers` for each section and the swaths that reach it
  */
 export function measureCoverage(request: CoverageRequest): Coverage {

@@ -11,8 +11,6 @@ export interface GeosFace {
 export interface GeosFaces {
   /** All pieces that some rings cut the plane into; the ground round them all is none. */
   facesOf(rings: readonly Ring[]): GeosFace[];
-  /** The edges of the ground within a distance of a line, with square ends and round joins of 64 chords a quarter. */
-  swathOf(line: readonly YardPoint[], halfWidthM: number): Ring[];
 }
 
 /**
@@ -59,30 +57,7 @@ export async function startGeosFaces(): Promise<GeosFaces> {
       for (const shape of [drawn, noded, faces]) geos.GEOSGeom_destroy(shape);
       return found;
     },
-    swathOf(line, halfWidthM) {
-      const drawn = read(`LINESTRING ${lineText(line)}`);
-      // Ends cut square (2) at the line's own ends, joins round (1); a mitre limit that no join asks for.
-      const swath = geos.GEOSBufferWithStyle(drawn, halfWidthM, 64, 2, 1, 1);
-      const rings = Array.from({ length: geos.GEOSGetNumGeometries(swath) }, (_, i) => {
-        const part = geos.GEOSGetGeometryN(swath, i);
-        const holes = Array.from({ length: geos.GEOSGetNumInteriorRings(part) }, (_, hole) =>
-          pointsOf(geos.GEOSGetInteriorRingN(part, hole)),
-        );
-        return [pointsOf(geos.GEOSGetExteriorRing(part)), ...holes];
-      });
-      for (const shape of [drawn, swath]) geos.GEOSGeom_destroy(shape);
-      return rings.flat();
-    },
   };
-
-  function pointsOf(ring: number): Ring {
-    const points = geos.GEOSGeom_getCoordSeq(ring);
-    // The last repeats the first.
-    return Array.from({ length: geos.GEOSGetNumCoordinates(ring) - 1 }, (_, i) => ({
-      xM: doubleOf((to) => geos.GEOSCoordSeq_getX(points, i, to)),
-      yM: doubleOf((to) => geos.GEOSCoordSeq_getY(points, i, to)),
-    }));
-  }
 }
 
 /** Whether rings wind round a place, in sum, other than 0 times; plain floating point. */
