@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { startApp } from './support/app.ts';
-import { footField, goTo, ledgerRow, saved } from './support/hand.ts';
+import { columnOf, footField, goTo, ledgerRow, saved } from './support/hand.ts';
 
 /** A plan is there within this, in milliseconds, on a busy two-core machine. */
 const PLANNED = { timeout: 40_000 };
@@ -21,12 +21,13 @@ const heldCuts = async (page: Page) => (await cuts(page)).filter(([, , place]) =
 
 /** Treated areas in whole square feet, by section; the sum is 'all'. */
 async function areas(page: Page): Promise<Map<string, number>> {
-  const rows = await page
-    .getByRole('table', { name: /Sections in walking order/ })
-    .getByRole('row')
-    .all();
+  const table = page.getByRole('table', { name: /Sections in walking order/ });
+  const treated = await columnOf(table, 'treated');
+  const rows = await table.getByRole('row').all();
   const texts = await Promise.all(rows.slice(1).map((row) => row.getByRole('cell').allInnerTexts()));
-  return new Map(texts.map(([id = '', area = '']) => [id, Number.parseInt(area.replace(',', ''), 10)]));
+  return new Map(
+    texts.map((cells) => [cells[0] ?? '', Number.parseInt((cells[treated] ?? '').replace(',', ''), 10)]),
+  );
 }
 
 async function sumOf(page: Page, letter: string): Promise<number> {

@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { startApp } from './support/app.ts';
-import { goTo } from './support/hand.ts';
+import { columnOf, goTo } from './support/hand.ts';
 
 const FRESH = 'Up to date with the ground and the job';
 
@@ -18,14 +18,15 @@ async function open(page: Page, title: string): Promise<void> {
   await part(page, title).locator('summary').click();
 }
 
-/** A figure of the sum under the sections: 0 is its name, then ground, passes, walk, time and product. */
-async function sumOf(page: Page, column: number): Promise<string> {
-  const row = page.getByRole('table', { name: 'Sections in walking order' }).getByRole('row').last();
-  return ((await row.getByRole('cell').nth(column).textContent()) ?? '').trim();
+/** A figure of the sum under the sections, by how its column's head begins. */
+async function sumOf(page: Page, head: string): Promise<string> {
+  const table = page.getByRole('table', { name: 'Sections in walking order' });
+  const cells = table.getByRole('row').last().getByRole('cell');
+  return ((await cells.nth(await columnOf(table, head)).textContent()) ?? '').trim();
 }
 
 async function walkFt(page: Page): Promise<number> {
-  return Number((await sumOf(page, 3)).replaceAll(',', ''));
+  return Number((await sumOf(page, 'walk')).replaceAll(',', ''));
 }
 
 test('what is asked of the plan is asked on the Walk page, seen in the plan, and undone step by step', async () => {
@@ -35,7 +36,7 @@ test('what is asked of the plan is asked on the Walk page, seen in the plan, and
   const { page } = app;
   await goTo(page, 'Walk');
   await fresh(page);
-  const groundAtFirst = await sumOf(page, 1);
+  const groundAtFirst = await sumOf(page, 'treated');
   const walkAtFirst = await walkFt(page);
 
   // Both ways to share out, side by side, before one is chosen.
@@ -53,7 +54,7 @@ test('what is asked of the plan is asked on the Walk page, seen in the plan, and
   await expect(part(page, 'Loads').locator('summary')).toContainText(
     `full loads, from zone to zone, ${full}`,
   );
-  expect(await sumOf(page, 1)).toBe(groundAtFirst); // the same ground, shared out another way
+  expect(await sumOf(page, 'treated')).toBe(groundAtFirst); // the same ground, shared out another way
 
   await open(page, 'Lanes');
   await page.getByLabel('lanes run').selectOption('turned-45');

@@ -1,4 +1,4 @@
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 
 /** What a person does with the book, in the book's own words. */
 
@@ -59,4 +59,12 @@ export async function giveMix(page: Page): Promise<void> {
   await page.getByLabel('swath that counts').fill('6');
   await page.getByLabel('walking pace').fill('2');
   await page.getByRole('button', { name: 'add this sprayer' }).click();
+}
+
+/** The place of a column by how its head begins: the ledgers have more columns where there is more to say. */
+export async function columnOf(table: Locator, head: string): Promise<number> {
+  const heads = await table.getByRole('columnheader').allInnerTexts();
+  const place = heads.findIndex((text) => text.trim().toLowerCase().startsWith(head));
+  if (place < 0) throw new Error(`no column ${head} among ${heads.join(', ')}`);
+  return place;
 }
