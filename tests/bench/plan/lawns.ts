@@ -21,7 +21,7 @@ const MOST_HOLES = 15;
 const MOST_BITES = 5;
 /** Between two holes, and between a hole and the edge. */
 const LEAST_GAP_M = 1.5;
-/** A lawn too crowded is begun again; never needed more than a few times. */
+/** A lawn too crowded is begun again. */
 const MOST_TRIES = 500;
 
 const OUTLINES: readonly ((random: Random) => Ring)[] = [

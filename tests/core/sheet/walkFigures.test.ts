@@ -39,7 +39,9 @@ describe.each(['us', 'metric'] as const)('walks shown in %s units', (units) => {
 
 test('what goes over treated turf is said in a line, also where it is nothing', () => {
   const walks = walkFigures(ground, 'us');
-  expect(wetWords({ ...walks, all: { ...walks.all, wetM: 0 } }, 'us')).toBe('none of the walk is over turf treated before');
+  expect(wetWords({ ...walks, all: { ...walks.all, wetM: 0 } }, 'us')).toBe(
+    'none of the walk is over turf treated before',
+  );
   const wet = { bySection: walks.bySection, all: { ...walks.all, wetM: 1200 * 0.3048 } }; // 1 ft = 0.3048 m by definition
   expect(wetWords(wet, 'us')).toBe('1,200 ft of the walk over turf treated before');
 });
