@@ -60,7 +60,7 @@ export function SectionLedger({ plan, units }: { readonly plan: JobPlan; readonl
           volumeFigure(figures.productTotalL, units, figures.productUnit).text,
         ]}
       />
-      <p className="note">{wetWords(walks, units)}</p>
+      <p className="said">{wetWords(walks, units)}</p>
       {figures.isMixedBySurface && (
         <p className="said">
           Product is worked out from {AMOUNTS_BY_WORDS.surface}, which is larger than the map’s area.
