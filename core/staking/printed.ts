@@ -120,7 +120,7 @@ export function settingSteps(flag: PrintedSetting): readonly SettingStep[] {
   const { first, firstFrom, second, secondFrom, side } = flag;
   return [
     { tape: first, words: `from ${firstFrom}` },
-    { tape: second, words: `from ${secondFrom}, to the ${side} of the way there from the first` },
+    { tape: second, words: `from ${secondFrom}, on your ${side} as you face it from the first` },
   ];
 }
 

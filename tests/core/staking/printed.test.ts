@@ -37,7 +37,7 @@ test('a row says what to lay the tape from, which way, and how far', () => {
     }),
   ).toEqual([
     { tape: '4.00 m', words: 'from lamp post' },
-    { tape: '6.00 m', words: 'from NE corner of house, to the left of the way there from the first' },
+    { tape: '6.00 m', words: 'from NE corner of house, on your left as you face it from the first' },
   ]);
 });
 
