@@ -4,7 +4,8 @@
  * In: regions in yard metres, and the ground one load covers. Out: numbered sections that sum to the zone, and
  * the straight borders between them. Method: parting in two again and again along the shortest straight cut that
  * leaves both sides connected, each cut placed exactly by area and then moved to marks a tape can set, as far as
- * the loads have room; a beam of fixed width keeps the search short. Cuts a person holds are made before all others.
+ * the loads have room; whole trees of cuts are compared, with an effort that is counted. Cuts a person holds are made
+ * before all others.
  * Out of scope: which sections share a load, and the order they are walked in.
  */
 export { cutBed, cutUnder } from './cutBed.ts';
