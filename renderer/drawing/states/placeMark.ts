@@ -1,10 +1,8 @@
 import type { MarkKind } from '../../../core/yard.ts';
-import { aimOf } from '../aim.ts';
 import type { DrawingContext, DrawingInput, PlaceMarkState, SetAside, Step } from '../drawing.ts';
 import { placeMarkEdit } from '../outlineEdits.ts';
-import { moved } from '../plane.ts';
-import { type Snap, unsnapped } from '../snap.ts';
-import { readTypedCorner } from '../typedCorner.ts';
+import type { Snap } from '../snap.ts';
+import { stepOnePlace } from './onePlace.ts';
 import { beginSelect } from './select.ts';
 
 export function beginPlaceMark(markKind: MarkKind, setAside: SetAside | null): PlaceMarkState {
@@ -13,33 +11,7 @@ export function beginPlaceMark(markKind: MarkKind, setAside: SetAside | null): P
 
 /** One click, or typed coordinates, sets a spigot or a landmark and hands it over selected. */
 export function stepPlaceMark(state: PlaceMarkState, input: DrawingInput, context: DrawingContext): Step {
-  switch (input.kind) {
-    case 'move':
-      return { state: { ...state, aim: aimOf(input, context) }, edits: [] };
-    case 'leave':
-    case 'interrupted':
-      return { state: { ...state, aim: null }, edits: [] };
-    case 'click':
-      return place(state, aimOf(input, context), context);
-    case 'arrow': {
-      const from = state.aim?.at ?? input.from;
-      return { state: { ...state, aim: unsnapped(moved(from, input.eastM, input.northM)) }, edits: [] };
-    }
-    case 'place':
-      return state.aim === null ? { state, edits: [] } : place(state, state.aim, context);
-    case 'typed': {
-      if (input.text.trim() === '') {
-        return state.aim === null ? { state, edits: [] } : place(state, state.aim, context);
-      }
-      const at = readTypedCorner(input.text, [], null, context.units);
-      if (!at.ok) return { state: { ...state, problem: at.problems[0] }, edits: [] };
-      return place(state, unsnapped(at.value), context);
-    }
-    case 'escape':
-      return { state: beginSelect(state.setAside), edits: [], select: null };
-    default:
-      return { state, edits: [] };
-  }
+  return stepOnePlace(state, input, context, place);
 }
 
 function place(state: PlaceMarkState, aim: Snap, context: DrawingContext): Step {
