@@ -7,6 +7,7 @@
  */
 export { checkApplicator } from './checkApplicator.ts';
 export { loadAreaM2 } from './loadArea.ts';
+export { LOAD_SLACK, loadsFor } from './loadsFor.ts';
 export type { LoadMix } from './loadMix.ts';
 export { type LoadGround, mixLoads } from './mixLoads.ts';
 export { USUAL_STEP_M } from './usualStep.ts';

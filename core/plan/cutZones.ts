@@ -1,3 +1,4 @@
+import { loadsFor } from '../applicators/index.ts';
 import { interiorPoint } from '../kernel/index.ts';
 import { bearingDegOf, laneHeadings } from '../passes/index.ts';
 import type { Problem } from '../problems.ts';
@@ -29,9 +30,6 @@ export interface CutGround {
   readonly warnings: readonly Problem[];
 }
 
-/** Area over whole loads by less than this part of one is rounding and asks for no further load. */
-const LOAD_SLACK = 1e-9;
-
 /**
  * Cuts zone after zone into sections of at most one load. Even policy: each zone by itself. Fewest: from zone to zone
  * beside it, each beginning with what the load begun before still holds, so that all take as few loads as their
@@ -50,7 +48,7 @@ export function cutZones(
   const { loadAreaM2, policy, swathM, markM, tapeSides, heading } = request;
   const zones = resolved.zones.filter((zone) => zone.treated.length > 0);
   const wholeM2 = sum(zones.map(amountAreaM2));
-  const loads = Math.ceil(wholeM2 / loadAreaM2 - LOAD_SLACK);
+  const loads = loadsFor(wholeM2, loadAreaM2);
   let begun = { roomM2: 0, spareM2: Math.max(0, loads * loadAreaM2 - wholeM2) };
   let doneM2 = 0;
   const cutZone = new Map<string, ZoneSections>();

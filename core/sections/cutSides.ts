@@ -1,3 +1,4 @@
+import { loadsFor } from '../applicators/index.ts';
 import { regionAreaM2 } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
 import { type CutEnds, splitAlong } from './splitAlong.ts';
@@ -16,9 +17,6 @@ export interface CutSides {
   readonly moreLoads: number;
 }
 
-/** Ground over a load by less than this part of it is rounding. */
-const LOAD_SLACK = 1e-9;
-
 /**
  * @param bed the ground the cut parts
  * @param loadAreaM2 map area one load treats there
@@ -34,8 +32,4 @@ export function cutSides(bed: Region, cut: CutEnds, loadAreaM2: number): CutSide
   const [left, right] = [of(sides.left), of(sides.right)];
   const least = loadsFor(regionAreaM2(bed), loadAreaM2);
   return { left, right, moreLoads: left.loads + right.loads - least };
-}
-
-function loadsFor(areaM2: number, loadAreaM2: number): number {
-  return Math.max(1, Math.ceil(areaM2 / loadAreaM2 - LOAD_SLACK));
 }

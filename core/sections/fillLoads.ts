@@ -1,3 +1,4 @@
+import { LOAD_SLACK, loadsFor } from '../applicators/index.ts';
 import { regionAreaM2 } from '../kernel/index.ts';
 import type { Region } from '../spaces.ts';
 import { sum } from '../units/index.ts';
@@ -22,8 +23,6 @@ interface LoadRequest {
 
 /** Less than this part of a load, or than a square of one swath, is not worth a cut and its flags. */
 const LEAST_PART = 0.1;
-/** Ground over the load by less than this part of it is rounding and asks for no further load. */
-const LOAD_SLACK = 1e-9;
 
 /**
  * What a piece of ground is to be cut to. Even: as few equal loads as it takes. Fewest: what fills up the load begun,
@@ -35,7 +34,7 @@ export function shareOf(region: Region, request: LoadRequest, { roomM2, spareM2 
   const areaM2 = regionAreaM2(region);
   const slackM2 = LOAD_SLACK * loadAreaM2;
   if (policy === 'even') {
-    return { region, loads: Math.max(1, Math.ceil((areaM2 - slackM2) / loadAreaM2)), rests: [] };
+    return { region, loads: loadsFor(areaM2, loadAreaM2), rests: [] };
   }
   const leastM2 = Math.max(swathM * swathM, LEAST_PART * loadAreaM2);
   if (areaM2 <= roomM2 + slackM2) return { region, loads: 0, rests: [head(areaM2, roomM2)] };

@@ -1,3 +1,4 @@
+import { LOAD_SLACK } from '../applicators/index.ts';
 import { distanceM, interiorPoint, regionAreaM2, regionContains } from '../kernel/index.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result, trouble } from '../result.ts';
@@ -16,8 +17,6 @@ export interface PlannedSections extends PlannedCuts {
   readonly loadAreaM2Of: (zoneId: string) => number;
 }
 
-/** Together they may be over one load by this part of it, which is rounding. */
-const LOAD_SLACK = 1e-9;
 /** Parts of one cut that meet end to end. */
 const MEET_M = 1e-4;
 /** Joined ground is the two sections' own to this part of it: cut points carry rounding. */
